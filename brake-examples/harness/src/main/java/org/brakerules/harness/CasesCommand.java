@@ -1,0 +1,83 @@
+package org.brakerules.harness;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.brakerules.BrakeRules;
+import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.harness.cases.CaseResult;
+import org.brakerules.harness.cases.CaseRunner;
+import org.brakerules.harness.cases.InvalidCaseException;
+import org.brakerules.model.text.NearestName;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Runs the cases that lie beside the rules. */
+@Command(
+    name = "cases",
+    description = "Runs the cases of the rule base again: what each expects, what it got, and why.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:every case came out as expected",
+      "1:some case did not",
+      "2:wrong usage",
+      "3:a file of cases is not written as it should be",
+      "4:the output cannot be written",
+      "70:a mistake in this program"
+    })
+final class CasesCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "COMPONENT",
+      description = "The components whose cases run, such as camshaft-bushing; all if left out.")
+  private List<String> components = List.of();
+
+  CasesCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    List<String> known = CaseFiles.components();
+    components.forEach(component -> refuseUnknown(component, known));
+    try {
+      return run(components.isEmpty() ? known : components).number();
+    } catch (InvalidCaseException invalid) {
+      terminal.complain(invalid.getMessage());
+      return ExitCode.INVALID_INPUT.number();
+    }
+  }
+
+  private ExitCode run(List<String> chosen) {
+    CaseRunner runner = new CaseRunner(BrakeRules.standard());
+    List<CaseResult> results =
+        chosen.stream()
+            .flatMap(component -> CaseFiles.cases(component).stream())
+            .map(runner::run)
+            .toList();
+    results.forEach(this::print);
+    long failed = results.stream().filter(result -> !result.asExpected()).count();
+    terminal.out().printf("%d cases, %d not as expected%n", results.size(), failed);
+    return failed == 0 ? ExitCode.DONE : ExitCode.WORK_LEFT;
+  }
+
+  private void print(CaseResult result) {
+    String mark = result.asExpected() ? "ok    " : "FAILED";
+    terminal
+        .out()
+        .printf("%s %s: %s%n", mark, result.ruleCase().component(), result.ruleCase().name());
+    result.mismatches().forEach(mismatch -> terminal.out().printf("       %s%n", mismatch));
+  }
+
+  private static void refuseUnknown(String component, List<String> known) {
+    if (!known.contains(component)) {
+      String hint =
+          NearestName.of(component, known)
+              .map(near -> "did you mean " + near + "?")
+              .orElseGet(() -> "components with cases are " + String.join(", ", known));
+      throw new UsageMistake("\"" + component + "\" has no cases; " + hint);
+    }
+  }
+}

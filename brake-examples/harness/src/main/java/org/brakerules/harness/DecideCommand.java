@@ -1,0 +1,113 @@
+package org.brakerules.harness;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.brakerules.BrakeRules;
+import org.brakerules.JobRefusedException;
+import org.brakerules.harness.report.DecisionReport;
+import org.brakerules.harness.report.Palette;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.json.DecisionWriter;
+import org.brakerules.model.json.InvalidJobException;
+import org.brakerules.model.json.Problem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Decides the jobs in files. */
+@Command(
+    name = "decide",
+    description = "Decides brake jobs and reports what to do with every part, and why.",
+    exitCodeListHeading = "%nExit codes (of several files the highest):%n",
+    exitCodeList = {
+      "0:everything is decided and nothing is on hold",
+      "1:decided, but parts are left undecided or on hold",
+      "2:wrong usage",
+      "3:a file holds no valid job; every problem is one line on standard error",
+      "4:a file cannot be read, or the output cannot be written",
+      "70:a mistake in this program"
+    })
+final class DecideCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "Jobs in JSON; - is standard input.")
+  private List<String> files = List.of();
+
+  @Option(
+      names = "--json",
+      description = {
+        "Print the decision as JSON. Of several files each decision is one line (JSON Lines), in the"
+            + " order of the files; a file with a problem has no line."
+      })
+  private boolean json;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      description = "Colours: auto (only on a terminal, unless NO_COLOR is set), always or never.")
+  private ColourChoice colour = ColourChoice.AUTO;
+
+  private boolean isFirstReport = true;
+
+  DecideCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    if (files.stream().filter(JobFile.STANDARD_INPUT::equals).count() > 1) {
+      throw new UsageMistake("standard input can be read once only; name - once");
+    }
+    ExitCode worst = ExitCode.DONE;
+    for (String file : files) {
+      worst = worst.or(decide(new JobFile(file)));
+    }
+    return worst.number();
+  }
+
+  private ExitCode decide(JobFile file) {
+    try {
+      BrakeJob job = file.read(terminal.in());
+      JobDecision decision = BrakeRules.standard().decide(job);
+      print(file, decision);
+      return decision.complete() ? ExitCode.DONE : ExitCode.WORK_LEFT;
+    } catch (InvalidJobException invalid) {
+      return refuse(file, invalid.problems().stream().map(Problem::message).toList());
+    } catch (JobRefusedException refused) {
+      return refuse(file, refused.problems());
+    } catch (UnreadableFileException unreadable) {
+      terminal.complain(file.name() + ": " + unreadable.getMessage());
+      return ExitCode.NO_ACCESS;
+    }
+  }
+
+  private ExitCode refuse(JobFile file, List<String> problems) {
+    problems.forEach(problem -> terminal.complain(file.name() + ": " + problem));
+    return ExitCode.INVALID_INPUT;
+  }
+
+  private void print(JobFile file, JobDecision decision) {
+    boolean isOneOfSeveral = files.size() > 1;
+    if (json) {
+      terminal.out().print(jsonOf(decision, isOneOfSeveral));
+    } else {
+      Palette palette = colour.palette();
+      String title = isOneOfSeveral ? file.name() : "";
+      terminal.out().print(isFirstReport ? "" : "\n");
+      isFirstReport = false;
+      terminal.out().print(DecisionReport.of(decision, title, palette));
+    }
+    terminal.out().flush();
+  }
+
+  private static String jsonOf(JobDecision decision, boolean onOneLine) {
+    return onOneLine
+        ? DecisionWriter.writeCompact(decision) + "\n"
+        : DecisionWriter.write(decision);
+  }
+}

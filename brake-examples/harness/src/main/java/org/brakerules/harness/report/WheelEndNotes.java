@@ -1,0 +1,131 @@
+package org.brakerules.harness.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import org.brakerules.harness.report.Palette.Ink;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.RoadAnswer;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.WheelEndPath;
+
+/** The notes on one wheel end, what matters most first. */
+final class WheelEndNotes {
+
+  private static final String NOT_INSPECTED = "GENERAL-030";
+  private static final String NO_RULES = "GENERAL-040";
+
+  /** Parts of one kind of which the same is said are named together. */
+  private record SameNotes(PartKind kind, String text) {}
+
+  private final WheelEndPath wheelEnd;
+  private final List<Decision> decisions;
+  private final RuleSet ruleSet;
+  private final Page page;
+
+  WheelEndNotes(WheelEndPath wheelEnd, List<Decision> decisions, RuleSet ruleSet, Page page) {
+    this.wheelEnd = wheelEnd;
+    this.decisions = decisions;
+    this.ruleSet = ruleSet;
+    this.page = page;
+  }
+
+  void write() {
+    page.underlined(wheelEnd.toString(), Ink.TITLE, '=');
+    holds();
+    for (Chapter chapter : Chapter.values()) {
+      chapter(chapter);
+    }
+  }
+
+  private void holds() {
+    List<Decision> held = decisions.stream().filter(Decision::hold).toList();
+    if (!held.isEmpty()) {
+      page.underlined("HOLD - stop work", Ink.STOP, '-');
+      parts(held, Ink.STOP, (decision, notes) -> PartNotes.hold(decision, ruleSet, notes));
+    }
+  }
+
+  private void chapter(Chapter chapter) {
+    List<Decision> all =
+        decisions.stream().filter(one -> one.disposition() == chapter.disposition()).toList();
+    List<Decision> detailed =
+        all.stream()
+            .filter(one -> !isCondensed(one) && (!one.hold() || PartNotes.hasMoreThanHold(one)))
+            .toList();
+    if (detailed.isEmpty() && all.stream().noneMatch(WheelEndNotes::isCondensed)) {
+      return;
+    }
+    page.underlined(chapter.title(), chapter.ink(), '-');
+    if (detailed.stream().anyMatch(one -> says(one, chapter.commonRule()))) {
+      page.paragraph(2, chapter.commonReason() + " (" + chapter.commonRule() + ").");
+    }
+    parts(
+        detailed, Ink.TITLE, (decision, notes) -> PartNotes.all(decision, chapter, ruleSet, notes));
+    condensed("Not inspected", NOT_INSPECTED, all);
+    condensed("No rules yet, decide by the maker's manual", NO_RULES, all);
+  }
+
+  private void parts(List<Decision> parts, Ink ink, BiConsumer<Decision, Page> writer) {
+    Map<SameNotes, List<Place>> notes = new LinkedHashMap<>();
+    for (Decision decision : parts) {
+      Page one = page.another();
+      writer.accept(decision, one);
+      notes
+          .computeIfAbsent(
+              new SameNotes(decision.part().kind(), one.toString()), same -> new ArrayList<>())
+          .add(decision.part());
+    }
+    notes.forEach(
+        (same, places) -> {
+          page.heading(2, Wording.parts(places), ink);
+          page.append(same.text());
+        });
+  }
+
+  private void condensed(String label, String rule, List<Decision> all) {
+    List<Decision> parts = all.stream().filter(one -> saysOnly(one, rule)).toList();
+    if (parts.isEmpty()) {
+      return;
+    }
+    page.paragraph(2, label + " (" + rule + "): " + names(parts) + ".");
+    for (RoadAnswer answer : List.of(RoadAnswer.FAILED, RoadAnswer.OPEN, RoadAnswer.MET)) {
+      List<Decision> same = parts.stream().filter(one -> one.road() == answer).toList();
+      if (!same.isEmpty()) {
+        page.paragraph(4, RoadInWords.of(answer, ruleSet) + " for " + names(same) + ".");
+      }
+    }
+  }
+
+  private static String names(List<Decision> parts) {
+    Map<PartKind, List<Place>> byKind =
+        parts.stream()
+            .map(Decision::part)
+            .collect(Collectors.groupingBy(Place::kind, LinkedHashMap::new, Collectors.toList()));
+    return byKind.values().stream().map(Wording::parts).collect(Collectors.joining("; "));
+  }
+
+  static boolean isNotInspected(Decision decision) {
+    return saysOnly(decision, NOT_INSPECTED);
+  }
+
+  private static boolean isCondensed(Decision decision) {
+    return saysOnly(decision, NOT_INSPECTED) || saysOnly(decision, NO_RULES);
+  }
+
+  private static boolean saysOnly(Decision decision, String rule) {
+    return decision.disposition() == Disposition.UNDECIDED
+        && decision.reasons().size() == 1
+        && says(decision, rule);
+  }
+
+  private static boolean says(Decision decision, String rule) {
+    return decision.reasons().stream().anyMatch(reason -> reason.rule().equals(rule));
+  }
+}

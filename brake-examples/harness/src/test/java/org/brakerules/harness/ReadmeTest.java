@@ -1,0 +1,91 @@
+package org.brakerules.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever the README shows is what the program does. */
+class ReadmeTest {
+
+  private static final Path ROOT = Path.of("../..");
+  private static final Path FIRST_JOB = ROOT.resolve("brake-examples/jobs/first-job.json");
+
+  @Test
+  void theSampleIsFifteenLinesCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder)
+      throws Exception {
+    String sample = block("java");
+    Path source = Files.writeString(folder.resolve("Shop.java"), sample);
+
+    int result =
+        ToolProvider.getSystemJavaCompiler()
+            .run(null, null, null, "-d", folder.toString(), source.toString());
+
+    assertThat(result).isZero();
+    assertThat(bodyOf(sample)).hasSizeLessThanOrEqualTo(15);
+    assertThat(printedBy("Shop", folder)).isEqualTo(block("console"));
+  }
+
+  @Test
+  void theJobIsTheDemoFile() throws IOException {
+    assertThat(block("json")).isEqualTo(Files.readString(FIRST_JOB));
+  }
+
+  @Test
+  void theReportIsPrintedByTheProgram() throws IOException {
+    StringWriter out = new StringWriter();
+    Terminal terminal =
+        new Terminal(InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(out));
+
+    Main.run(terminal, "decide", FIRST_JOB.toString());
+
+    String[] pieces = block("text").split("(?m)^\\[\\.\\.\\.]\n");
+    assertThat(pieces).hasSizeGreaterThan(1);
+    assertThat(out.toString()).containsSubsequence(List.of(pieces));
+  }
+
+  /** The lines between the braces of the main method. */
+  private static List<String> bodyOf(String sample) {
+    List<String> lines = sample.lines().toList();
+    return lines.stream()
+        .skip(lines.indexOf("  public static void main(String[] args) {") + 1L)
+        .takeWhile(line -> !line.equals("  }"))
+        .toList();
+  }
+
+  private static String printedBy(String type, Path folder) throws Exception {
+    PrintStream before = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    try (URLClassLoader loader = new URLClassLoader(new URL[] {folder.toUri().toURL()})) {
+      System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+      var main = loader.loadClass(type).getDeclaredMethod("main", String[].class);
+      main.setAccessible(true);
+      main.invoke(null, (Object) new String[0]);
+    } finally {
+      System.setOut(before);
+    }
+    return printed.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String block(String language) throws IOException {
+    var matcher =
+        Pattern.compile("^```" + language + "\n(.*?)^```$", Pattern.MULTILINE | Pattern.DOTALL)
+            .matcher(Files.readString(ROOT.resolve("README.md")));
+    assertThat(matcher.find()).as("a block of " + language).isTrue();
+    return matcher.group(1);
+  }
+}

@@ -1,0 +1,80 @@
+package org.brakerules.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The reports of the demo jobs, word for word. After a wanted change write them anew with {@code
+ * -Dregenerate=true} and read what changed.
+ */
+class ReportTest {
+
+  @ParameterizedTest
+  @EnumSource
+  void demo_job_gives_the_report_that_was_agreed_on(DemoJob job) throws IOException {
+    String report = withoutFingerprint(CommandLineRun.of("decide", job.path()).out());
+    if (Boolean.getBoolean("regenerate")) {
+      Files.createDirectories(job.report().getParent());
+      Files.writeString(job.report(), report);
+    }
+    assertThat(report).isEqualTo(Files.readString(job.report()));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void no_line_is_wider_than_the_page(DemoJob job) {
+    assertThat(CommandLineRun.of("decide", job.path()).out().lines())
+        .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+  }
+
+  @Test
+  void reading_in_millimetres_is_shown_with_an_inch_limit_in_millimetres_as_well() {
+    assertThat(CommandLineRun.of("decide", DemoJob.WORN_CAMSHAFT.path()).unwrapped())
+        .contains("radial play 0.66 mm at the spline end")
+        .contains("limit at most 0.020 in (0.508 mm)")
+        .contains("0.152 mm beyond it");
+  }
+
+  @Test
+  void hold_comes_before_everything_else() {
+    String report = report(DemoJob.WHEEL_ON);
+
+    assertThat(report.indexOf("HOLD - stop work")).isPositive();
+    assertThat(report.indexOf("HOLD - stop work"))
+        .isLessThan(report.indexOf("Cannot be decided yet"));
+  }
+
+  @Test
+  void road_answer_is_given_where_the_rule_set_speaks() {
+    assertThat(report(DemoJob.WHEEL_ON))
+        .contains("On the road under quebec: failed.")
+        .contains("On the road under quebec: open.");
+    assertThat(report(DemoJob.WORN_CAMSHAFT)).doesNotContain("On the road");
+  }
+
+  @Test
+  void bushings_with_the_same_notes_are_named_together() {
+    assertThat(report(DemoJob.WORN_CAMSHAFT)).contains("camshaft bushing, head end and spline end");
+  }
+
+  @Test
+  void what_is_still_needed_says_where_with_what_how_and_against_which_limit() {
+    assertThat(report(DemoJob.WHEEL_ON))
+        .contains("[ ] Measure: rotation of the cam from rest until the linings meet the drum")
+        .contains("With: protractor. Turn the cam by the adjuster arm")
+        .contains("Limit it will meet: at most 120 deg");
+  }
+
+  private static String report(DemoJob job) {
+    return CommandLineRun.of("decide", job.path()).out();
+  }
+
+  private static String withoutFingerprint(String report) {
+    return report.replaceAll("fingerprint [0-9a-f]{12}", "fingerprint ............");
+  }
+}

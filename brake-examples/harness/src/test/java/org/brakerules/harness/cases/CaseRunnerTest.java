@@ -1,0 +1,103 @@
+package org.brakerules.harness.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.io.IOException;
+import java.util.List;
+import org.brakerules.BrakeRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** That a case which is wrong does not pass. */
+class CaseRunnerTest {
+
+  private static final String PLAY_OVER =
+      """
+      change:
+        camshaft-bushing/spline-end:
+          radialPlay: { value: 0.021 in, method: dial-indicator-lifted-by-hand }
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          fires: [CAMSHAFT-030]                       | expected CAMSHAFT-030 to fire, but
+          fires: [CAMSHAFT-999]                       | there is no rule CAMSHAFT-999
+          near: CAMSHAFT-BUSHING-010                  | expected CAMSHAFT-BUSHING-010 not to fire
+          then: { camshaft-bushing/head-end: reuse }  | head-end: reuse, got replace, because: CAMSHAFT-BUSHING-010
+          then: { camshaft-bushing/tube: reuse }      | expected an answer for camshaft-bushing/tube, got none
+          holds: [camshaft]                           | expected camshaft on hold, got none
+          needs: [camshaft.bent]                      | expected camshaft.bent to be needed, got [
+          road: { camshaft-bushing/head-end: failed } | head-end: failed, got silent
+          """)
+  void wrong_expectation_is_not_met_and_says_why(String expectation, String mismatch)
+      throws IOException {
+    assertThat(run(PLAY_OVER + expectation))
+        .anySatisfy(line -> assertThat(line).contains(mismatch));
+  }
+
+  @Test
+  void near_miss_that_fails_for_another_reason_is_not_met() throws IOException {
+    assertThat(run("near: CAMSHAFT-BUSHING-010\nfails: grease hole"))
+        .singleElement()
+        .asString()
+        .startsWith("expected CAMSHAFT-BUSHING-010 not to fire because of \"grease hole\", got ");
+  }
+
+  @Test
+  void right_expectation_is_met() throws IOException {
+    assertThat(
+            run(
+                PLAY_OVER
+                    + "fires: [CAMSHAFT-BUSHING-010]\n"
+                    + "then: { camshaft-bushing/head-end: replace }"))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          change: { camshaft: { crak: seen } }          | found an unknown field
+          change: { camshaft: { crack: perhaps } }      | found "perhaps"
+          change: { a/b/c: { crack: seen } }            | "a/b/c" is no part below a wheel end
+          remove: [camshaft-seal/tube]                  | the sound wheel end has no camshaft-seal/tube
+          job: { ruleSet: nowhere }                     | "nowhere" is no rule set of this rule base
+          """)
+  void case_that_makes_no_job_is_not_met_and_says_what_is_wrong(String change, String mismatch)
+      throws IOException {
+    assertThat(run(change)).anySatisfy(line -> assertThat(line).contains(mismatch));
+  }
+
+  @Test
+  void change_of_null_takes_a_field_away() throws IOException {
+    assertThat(
+            run(
+                """
+                change: { camshaft: { crack: null } }
+                then: { camshaft: undecided }
+                needs: [camshaft.crack]
+                """))
+        .isEmpty();
+  }
+
+  @Test
+  void misspelt_field_of_a_case_is_refused_with_the_nearest_one() {
+    assertThatThrownBy(() -> run("fire: [CAMSHAFT-030]"))
+        .isInstanceOf(InvalidCaseException.class)
+        .hasMessage("here: \"fire\" is no field of a case; did you mean \"fires\"?");
+  }
+
+  private static List<String> run(String yaml) throws IOException {
+    RuleCase one =
+        CaseFiles.read("camshaft", "here", new ObjectMapper(new YAMLFactory()).readTree(yaml));
+    return new CaseRunner(BrakeRules.standard()).run(one).mismatches();
+  }
+}

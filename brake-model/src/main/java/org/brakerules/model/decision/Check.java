@@ -1,0 +1,28 @@
+package org.brakerules.model.decision;
+
+import java.util.Optional;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.reading.Reading;
+
+/**
+ * One reading held against one limit.
+ *
+ * @param part the part
+ * @param property the property of the part that was read, such as {@code radialPlay}
+ * @param limitId the id of the limit
+ * @param status how the reading stands
+ * @param limit the limit in force; empty if none is known
+ * @param reading the reading that decided: the worst of those the limit accepts, or the one it does
+ *     not accept; empty if none was taken
+ * @param margin how far inside the limit the reading is, or how far beyond, never negative; empty
+ *     if there is nothing to compare
+ */
+public record Check(
+    Place part,
+    String property,
+    String limitId,
+    CheckStatus status,
+    Optional<LimitInForce> limit,
+    Optional<Reading<?>> reading,
+    Optional<Quantity<?>> margin) {}

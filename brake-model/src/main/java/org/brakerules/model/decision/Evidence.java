@@ -1,0 +1,49 @@
+package org.brakerules.model.decision;
+
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.WheelEndPath;
+
+/** What a reason rests on. */
+public sealed interface Evidence {
+
+  /**
+   * Something stated of a part: a sign that was seen, or an attribute.
+   *
+   * @param part the part
+   * @param property the property, such as {@code crack}
+   * @param value what was stated, such as {@code seen}
+   */
+  record Stated(Place part, String property, String value) implements Evidence {}
+
+  /**
+   * Something stated of the layout of the brake.
+   *
+   * @param wheelEnd the wheel end
+   * @param property the property, such as {@code camshaftHand}
+   * @param value what was stated, such as {@code right}
+   */
+  record Built(WheelEndPath wheelEnd, String property, String value) implements Evidence {}
+
+  /**
+   * A reading against its limit.
+   *
+   * @param check the reading and the limit
+   */
+  record Measured(Check check) implements Evidence {}
+
+  /**
+   * Another part of the wheel end that is replaced.
+   *
+   * @param wheelEnd the wheel end
+   * @param kind the kind of part
+   */
+  record AlsoReplaced(WheelEndPath wheelEnd, PartKind kind) implements Evidence {}
+
+  /**
+   * A part that was removed or separated from its mate in this job.
+   *
+   * @param part the part
+   */
+  record WasDisturbed(Place part) implements Evidence {}
+}

@@ -1,0 +1,30 @@
+package org.brakerules.model.decision;
+
+import java.util.List;
+
+/**
+ * Why a part got its decision: one rule, with what it rests on.
+ *
+ * @param rule the id of the rule, such as {@code CAMSHAFT-BUSHING-010}
+ * @param title the title of the rule
+ * @param verdict what the rule says
+ * @param sentence the finding in one sentence, with the values of this job
+ * @param action what to do, in one sentence; empty if there is nothing to do
+ * @param evidence what the reason rests on
+ * @param source where the rule comes from
+ */
+public record Reason(
+    String rule,
+    String title,
+    Verdict verdict,
+    String sentence,
+    String action,
+    List<Evidence> evidence,
+    List<Source> source) {
+
+  /** Keeps its own copies of the lists. */
+  public Reason {
+    evidence = List.copyOf(evidence);
+    source = List.copyOf(source);
+  }
+}

@@ -1,0 +1,63 @@
+package org.brakerules.model.job;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.Scope;
+
+/**
+ * A brake job: the inspection a decision is asked for.
+ *
+ * @param reference the shop's own name for the job; may be empty
+ * @param date the day of the inspection; it chooses the limits and rules in force
+ * @param ruleSet the rules that hold on the road
+ * @param scope how far the brakes have been taken apart
+ * @param makersLimits limits of the maker that the shop has at hand
+ * @param units the vehicle, or the units of the combination, with what was inspected of each
+ */
+public record BrakeJob(
+    String reference,
+    LocalDate date,
+    RuleSet ruleSet,
+    Scope scope,
+    List<MakersLimit> makersLimits,
+    List<VehicleUnit> units) {
+
+  /**
+   * Keeps its own copies of the lists.
+   *
+   * @throws IllegalArgumentException if there is no unit, if two have the same name, or if one of
+   *     several has none
+   */
+  public BrakeJob {
+    makersLimits = List.copyOf(makersLimits);
+    units = List.copyOf(units);
+    if (units.isEmpty()) {
+      throw new IllegalArgumentException("The job has no wheel end.");
+    }
+    if (units.stream().map(VehicleUnit::name).distinct().count() < units.size()) {
+      throw new IllegalArgumentException("Two units of the job have the same name.");
+    }
+    if (units.size() > 1 && units.stream().anyMatch(unit -> unit.name().isEmpty())) {
+      throw new IllegalArgumentException("Name each unit of a combination, such as tractor.");
+    }
+  }
+
+  /** Starts a job. */
+  public static BrakeJobBuilder builder() {
+    return new BrakeJobBuilder();
+  }
+
+  /** All wheel ends of the job, in the order stated. */
+  public Stream<WheelEnd> wheelEnds() {
+    return units.stream()
+        .flatMap(unit -> unit.axles().stream())
+        .flatMap(axle -> axle.wheelEnds().stream());
+  }
+
+  /** All parts of the job, in the order stated. */
+  public Stream<Part> parts() {
+    return wheelEnds().flatMap(end -> end.parts().stream());
+  }
+}

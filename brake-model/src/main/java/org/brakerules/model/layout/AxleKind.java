@@ -1,0 +1,9 @@
+package org.brakerules.model.layout;
+
+/** What an axle does. */
+public enum AxleKind {
+  STEER,
+  DRIVE,
+  TRAILER,
+  UNKNOWN
+}

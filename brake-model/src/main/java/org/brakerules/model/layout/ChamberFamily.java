@@ -1,0 +1,10 @@
+package org.brakerules.model.layout;
+
+/** The family of a brake chamber. */
+public enum ChamberFamily {
+  CLAMP,
+  BOLT,
+  ROTOCHAMBER,
+  DUAL_DIAPHRAGM,
+  UNKNOWN
+}

@@ -1,0 +1,25 @@
+package org.brakerules.model.layout;
+
+import java.util.Optional;
+import org.brakerules.model.part.AtMost;
+import org.brakerules.model.quantity.Length;
+
+/**
+ * The size of a brake chamber. Family, type, stroke class and rated stroke together choose the
+ * stroke limit; the outside diameter alone does not.
+ *
+ * @param family the family
+ * @param type the type as marked, such as {@code 30} or {@code B}; empty if not stated
+ * @param strokeClass the stroke class
+ * @param ratedStroke the rated stroke as marked; empty if not stated
+ */
+public record ChamberSize(
+    ChamberFamily family,
+    String type,
+    StrokeClass strokeClass,
+    @AtMost("10 in") Optional<Length> ratedStroke) {
+
+  /** Nothing is known of the chamber. */
+  public static final ChamberSize UNKNOWN =
+      new ChamberSize(ChamberFamily.UNKNOWN, "", StrokeClass.UNKNOWN, Optional.empty());
+}

@@ -1,0 +1,38 @@
+package org.brakerules.model.part;
+
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Measurement;
+
+/** The brake chamber. */
+@PartRecord
+public record Chamber(
+    Tag tag,
+    @Means("audible leak") Sign leak,
+    @Means("loose on its bracket") Sign loose,
+    @Means("blocked vent or drain") Sign ventBlocked,
+    @Means("push-rod stroke with the brake fully applied") @AtMost("10 in")
+        Measurement<Length> appliedStroke,
+    @Means("push-rod stroke until the linings meet the drum") @AtMost("10 in")
+        Measurement<Length> freeStroke)
+    implements Part {
+
+  /** Refuses a tag of another kind of part. */
+  public Chamber {
+    tag.require(PartKind.CHAMBER);
+  }
+
+  /** Starts a chamber as it was found. */
+  public static ChamberBuilder asFound(WheelEndPath wheelEnd) {
+    return builder(Tag.asFound(wheelEnd.place(PartKind.CHAMBER)));
+  }
+
+  /** Starts a new chamber, fitted in this job. */
+  public static ChamberBuilder fittedNew(WheelEndPath wheelEnd) {
+    return builder(Tag.fittedNew(wheelEnd.place(PartKind.CHAMBER)));
+  }
+
+  /** Starts the chamber that carries the tag. */
+  public static ChamberBuilder builder(Tag tag) {
+    return ChamberBuilder.builder(Blank.of(Chamber.class, tag));
+  }
+}

@@ -1,0 +1,30 @@
+package org.brakerules.model.part;
+
+/** The hub. */
+@PartRecord
+public record Hub(
+    Tag tag,
+    @Means("blocked hub vent") Sign ventBlocked,
+    @Means("hub filled over its level") Sign overfilled)
+    implements Part {
+
+  /** Refuses a tag of another kind of part. */
+  public Hub {
+    tag.require(PartKind.HUB);
+  }
+
+  /** Starts a hub as it was found. */
+  public static HubBuilder asFound(WheelEndPath wheelEnd) {
+    return builder(Tag.asFound(wheelEnd.place(PartKind.HUB)));
+  }
+
+  /** Starts a new hub, fitted in this job. */
+  public static HubBuilder fittedNew(WheelEndPath wheelEnd) {
+    return builder(Tag.fittedNew(wheelEnd.place(PartKind.HUB)));
+  }
+
+  /** Starts the hub that carries the tag. */
+  public static HubBuilder builder(Tag tag) {
+    return HubBuilder.builder(Blank.of(Hub.class, tag));
+  }
+}

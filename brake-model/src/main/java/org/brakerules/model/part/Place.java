@@ -1,0 +1,84 @@
+package org.brakerules.model.part;
+
+import java.util.Comparator;
+import org.brakerules.model.reading.Station;
+
+/**
+ * Where a part sits in the job; its text form is the part's path, such as {@code
+ * tractor/axle2/left/camshaft-seal/head-end/2}. Paths are a promise: they never change between
+ * releases.
+ *
+ * @param wheelEnd the wheel end
+ * @param kind the kind of part
+ * @param station the station, {@link Station#WHOLE_PART} for a part the wheel end has once
+ * @param number tells parts of one kind and station apart, from 1; a 1 is not written
+ */
+public record Place(WheelEndPath wheelEnd, PartKind kind, Station station, int number)
+    implements Comparable<Place> {
+
+  /** The largest number of parts of one kind and station. */
+  public static final int MOST_OF_A_KIND = 20;
+
+  private static final Comparator<Place> ORDER =
+      Comparator.comparing(Place::wheelEnd)
+          .thenComparing(Place::kind)
+          .thenComparing(Place::station)
+          .thenComparing(Place::number);
+
+  /**
+   * Checks the place.
+   *
+   * @throws IllegalArgumentException if the kind has no such station, or the number is not 1 to 20
+   */
+  public Place {
+    if (!kind.stations().contains(station)) {
+      throw new IllegalArgumentException(
+          "A " + kind.id() + " has no station " + station.id() + "; " + kind.stationsInWords());
+    }
+    if (number < 1 || number > MOST_OF_A_KIND) {
+      throw new IllegalArgumentException(
+          "Number "
+              + number
+              + " of "
+              + kind.id()
+              + " is out of range; count from 1 to "
+              + MOST_OF_A_KIND
+              + ".");
+    }
+  }
+
+  /** The same place with another number. */
+  public Place numbered(int other) {
+    return new Place(wheelEnd, kind, station, other);
+  }
+
+  /** The part in a sentence, such as {@code camshaft bushing, head end}. */
+  public String inWords() {
+    StringBuilder words = new StringBuilder(kind.inWords());
+    if (station != Station.WHOLE_PART) {
+      words.append(", ").append(station.inWords());
+    }
+    if (number > 1) {
+      words.append(", number ").append(number);
+    }
+    return words.toString();
+  }
+
+  @Override
+  public int compareTo(Place other) {
+    return ORDER.compare(this, other);
+  }
+
+  /** The path of the part. */
+  @Override
+  public String toString() {
+    StringBuilder path = new StringBuilder(wheelEnd.toString()).append('/').append(kind.id());
+    if (station != Station.WHOLE_PART) {
+      path.append('/').append(station.id());
+    }
+    if (number > 1) {
+      path.append('/').append(number);
+    }
+    return path.toString();
+  }
+}

@@ -1,0 +1,16 @@
+package org.brakerules.model.part;
+
+/** The kind of a camshaft seal. */
+public enum SealKind {
+  ONE_LIP,
+  /** A grease lip and a second lip against dust; the main lip counts for the direction. */
+  MAIN_AND_DUST_LIP,
+  /** An O-ring or packing, which has no direction. */
+  O_RING,
+  UNKNOWN;
+
+  /** Whether this kind is known to have a lip. */
+  public boolean hasLip() {
+    return this == ONE_LIP || this == MAIN_AND_DUST_LIP;
+  }
+}

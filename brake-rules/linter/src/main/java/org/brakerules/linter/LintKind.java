@@ -1,0 +1,73 @@
+package org.brakerules.linter;
+
+import java.util.Locale;
+
+/** What can be wrong with a rule base. */
+public enum LintKind {
+  STRAY_FILE("Rules outside the one rule file of their folder"),
+  HEADER("The header differs from the fixed one"),
+  OUTSIDE_RULES("Something else than rules in a rule file"),
+  SYNTAX("A rule that cannot be read"),
+  UNCLOSED_QUOTE("A quote that is opened and not closed on its line"),
+  CURLY_QUOTE("A curly quote"),
+  SINGLE_QUOTE("A text in single quotes"),
+  COMMENT("A comment inside a rule, or a rule inside a comment"),
+
+  RULE_ID("A rule id out of form, order or place"),
+  REPEATED_RULE_ID("A rule id that is there twice"),
+  RULE_TITLE("A title that is no short plain sentence"),
+  RULE_ATTRIBUTE("An attribute such as salience"),
+
+  MISSING_METADATA("A rule without its source, finding or action"),
+  UNKNOWN_METADATA("A metadata key that nobody reads"),
+  REPEATED_METADATA("A metadata key that is there twice"),
+  METADATA_FORM("Metadata that is not one text in brackets"),
+  UNKNOWN_SOURCE("A source that is not in the table of sources"),
+  SENTENCE("A finding or action that is no full sentence"),
+  UNKNOWN_NAME_IN_SENTENCE("A name in braces that the rule cannot fill"),
+
+  EMPTY_CONDITIONS("A rule without conditions, which fires always"),
+  FORBIDDEN_CONSTRUCT("A construct outside the rule language"),
+  QUALIFIED_TYPE("A fact type written with its package"),
+  UNKNOWN_TYPE("A fact type that does not exist"),
+  UNKNOWN_PROPERTY("A property that the fact does not have"),
+  UNKNOWN_CONSTANT("A constant that does not exist"),
+  UNKNOWN_VARIABLE("A variable that no earlier pattern names"),
+  UNKNOWN_LIMIT("A limit that is in no table of limits"),
+  UNNAMED_LIMIT("A reading beyond any limit at all"),
+  NOT_JOINED("Patterns that may speak of different wheel ends"),
+  NEGATED_FACT("The absence of a fact that only findings make"),
+  NEGATED_SIGN("A sign taken for seen or not seen although nobody may have looked"),
+  NUMBER("A number in a rule"),
+  COMPARISON("Larger or smaller in a rule"),
+  MEASUREMENT("A reading in a condition"),
+  WRONG_VALUE("A value that a property can never have"),
+  CONDITION_FORM("A condition outside the rule language"),
+
+  ACTION("Something else than one verdict after then"),
+  TWO_VERDICTS("Two verdicts in one rule"),
+  UNKNOWN_VERDICT("A verdict that does not exist"),
+  FACT_CHANGE("A rule that changes facts"),
+  UNKNOWN_POINT("An inspection point that is in no table of points"),
+  POINT_OF_ANOTHER_PART("An inspection point of another kind of part"),
+
+  TABLE_FORM("A table that cannot be read"),
+  TABLE_ID("A row whose id is out of form or there twice"),
+  LIMIT_WITHOUT_POINT("A limit on a property that no inspection point asks for");
+
+  private final String title;
+
+  LintKind(String title) {
+    this.title = title;
+  }
+
+  /** The name in messages, such as {@code unknown-limit}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** What is wrong, in a few words. */
+  public String title() {
+    return title;
+  }
+}

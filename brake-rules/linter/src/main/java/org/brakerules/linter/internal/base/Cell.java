@@ -1,0 +1,11 @@
+package org.brakerules.linter.internal.base;
+
+import org.brakerules.linter.internal.text.Spot;
+
+/**
+ * One cell of a table.
+ *
+ * @param text what it holds, without blanks around it
+ * @param spot where it starts
+ */
+public record Cell(String text, Spot spot) {}

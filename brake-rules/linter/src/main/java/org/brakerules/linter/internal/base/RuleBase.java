@@ -1,0 +1,85 @@
+package org.brakerules.linter.internal.base;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.brakerules.linter.internal.language.FactType;
+import org.brakerules.model.part.PartKind;
+
+/**
+ * The whole rule base as read.
+ *
+ * @param components its folders, in the order of their names
+ * @param sources the table of sources
+ * @param cautions the table of cautions
+ * @param strayFiles files that a rule compiler would read although they are no component's rules
+ */
+public record RuleBase(
+    List<Component> components, Table sources, Table cautions, List<String> strayFiles) {
+
+  /** Keeps its own copies. */
+  public RuleBase {
+    components = List.copyOf(components);
+    strayFiles = List.copyOf(strayFiles);
+  }
+
+  /** All rule files. */
+  public Stream<RuleFile> ruleFiles() {
+    return components.stream().map(Component::rules).flatMap(Optional::stream);
+  }
+
+  /** All rules. */
+  public Stream<AuthoredRule> rules() {
+    return ruleFiles().flatMap(file -> file.rules().stream());
+  }
+
+  /** All tables. */
+  public Stream<Table> tables() {
+    return Stream.concat(
+        Stream.of(sources, cautions), Stream.concat(of(Component::limits), of(Component::points)));
+  }
+
+  /** All rows of all tables of limits. */
+  public Stream<Row> limits() {
+    return of(Component::limits).flatMap(table -> table.rows().stream());
+  }
+
+  /** All rows of all tables of inspection points. */
+  public Stream<Row> points() {
+    return of(Component::points).flatMap(table -> table.rows().stream());
+  }
+
+  /** The ids of all sources. */
+  public Set<String> sourceIds() {
+    return sources.column("id");
+  }
+
+  /** The ids of all limits. */
+  public Set<String> limitIds() {
+    return ids(limits());
+  }
+
+  /** The ids of all inspection points. */
+  public Set<String> pointIds() {
+    return ids(points());
+  }
+
+  /** Whether a sign says something good of a part when it is seen. */
+  public boolean isGoodSign(FactType fact, String property) {
+    String part = fact.kind().map(PartKind::id).orElse("");
+    return points()
+        .filter(row -> row.text("part").equals(part) && row.text("property").equals(property))
+        .anyMatch(row -> row.text("finds").equals("good"));
+  }
+
+  private Stream<Table> of(Function<Component, Optional<Table>> table) {
+    return components.stream().map(table).flatMap(Optional::stream);
+  }
+
+  private static Set<String> ids(Stream<Row> rows) {
+    return rows.map(row -> row.text("id")).collect(Collectors.toUnmodifiableSet());
+  }
+}

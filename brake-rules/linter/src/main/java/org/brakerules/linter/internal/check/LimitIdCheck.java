@@ -1,0 +1,78 @@
+package org.brakerules.linter.internal.check;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.brakerules.linter.LintKind;
+import org.brakerules.linter.internal.base.Component;
+import org.brakerules.linter.internal.base.Row;
+import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.base.Table;
+
+/**
+ * The id of a limit begins with its folder. Rows that share an id are one limit for other parts,
+ * dates or rule sets: they limit one property on one side, and no two are for the same.
+ */
+final class LimitIdCheck implements Check {
+
+  private static final List<String> ONE_LIMIT = List.of("part", "property", "comparison");
+  private static final List<String> SELECTOR =
+      List.of("id", "applies-to", "rule-set", "from", "to");
+
+  @Override
+  public void check(RuleBase base, Findings findings) {
+    Map<String, Row> first = new HashMap<>();
+    Set<List<String>> selectors = new HashSet<>();
+    for (Component component : base.components()) {
+      for (Row row : component.limits().map(Table::rows).orElse(List.of())) {
+        checkStart(component.name(), row, findings);
+        checkSame(row, first, findings);
+        if (!selectors.add(SELECTOR.stream().map(row::text).toList())) {
+          add(
+              row,
+              "\"" + row.text("id") + "\" is there twice for the same parts, rule set and dates",
+              "tell the rows apart by applies-to, rule-set, from or to, or take one out",
+              findings);
+        }
+      }
+    }
+  }
+
+  private static void checkStart(String folder, Row row, Findings findings) {
+    if (!row.text("id").startsWith(folder + ".")) {
+      add(
+          row,
+          "the limit \"" + row.text("id") + "\" stands in the folder " + folder,
+          "begin its id with \"" + folder + ".\", or move it to its own folder",
+          findings);
+    }
+  }
+
+  private static void checkSame(Row row, Map<String, Row> first, Findings findings) {
+    Row other = first.putIfAbsent(row.text("id"), row);
+    if (other == null) {
+      return;
+    }
+    for (String column : ONE_LIMIT) {
+      if (!row.text(column).equals(other.text(column))) {
+        findings.add(
+            LintKind.TABLE_ID,
+            row.cell(column).spot(),
+            "\"%s\" has %s \"%s\" here and \"%s\" in line %d"
+                .formatted(
+                    row.text("id"),
+                    column,
+                    row.text(column),
+                    other.text(column),
+                    other.spot().line()),
+            "give another limit another id");
+      }
+    }
+  }
+
+  private static void add(Row row, String message, String remedy, Findings findings) {
+    findings.add(LintKind.TABLE_ID, row.cell("id").spot(), message, remedy);
+  }
+}

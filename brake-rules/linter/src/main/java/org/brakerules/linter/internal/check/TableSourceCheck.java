@@ -1,0 +1,42 @@
+package org.brakerules.linter.internal.check;
+
+import java.util.stream.Stream;
+import org.brakerules.linter.LintKind;
+import org.brakerules.linter.internal.base.Cell;
+import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.text.Spot;
+
+/** Every source a limit or caution cites is in the table of sources; a limit cites one. */
+final class TableSourceCheck implements Check {
+
+  @Override
+  public void check(RuleBase base, Findings findings) {
+    Stream.concat(base.limits(), base.cautions().rows().stream())
+        .map(row -> row.cell("source"))
+        .forEach(cell -> check(cell, base, findings));
+    base.limits().map(row -> row.cell("source")).forEach(cell -> checkSingle(cell, findings));
+  }
+
+  private static void checkSingle(Cell cell, Findings findings) {
+    if (cell.text().contains(";")) {
+      findings.add(
+          LintKind.TABLE_FORM,
+          cell.spot(),
+          "the limit has more than one source",
+          "name the one its value comes from; put the others into the note");
+    }
+  }
+
+  private static void check(Cell cell, RuleBase base, Findings findings) {
+    for (Citation citation : Citation.all(cell.text())) {
+      if (!base.sourceIds().contains(citation.id())) {
+        Spot spot = cell.spot();
+        findings.add(
+            LintKind.UNKNOWN_SOURCE,
+            new Spot(spot.file(), spot.line(), spot.column() + citation.start()),
+            citation.fault(),
+            citation.remedy(base));
+      }
+    }
+  }
+}

@@ -1,0 +1,171 @@
+package org.brakerules.linter.internal.language;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.brakerules.model.layout.AdjusterKind;
+import org.brakerules.model.layout.AnchorPins;
+import org.brakerules.model.layout.ArmKind;
+import org.brakerules.model.layout.AxleKind;
+import org.brakerules.model.layout.CamshaftLayout;
+import org.brakerules.model.layout.ClevisDesign;
+import org.brakerules.model.layout.DrumMount;
+import org.brakerules.model.layout.Fitted;
+import org.brakerules.model.layout.LiningFastening;
+import org.brakerules.model.layout.LiningPieces;
+import org.brakerules.model.layout.ShoeWebs;
+import org.brakerules.model.part.Condition;
+import org.brakerules.model.part.Hand;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Tag;
+import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.reading.Station;
+
+/** Every fact type, property and constant that conditions may name. */
+public final class Vocabulary {
+
+  public static final String BEYOND_LIMIT = "BeyondLimit";
+  public static final String REPLACED = "Replaced";
+  public static final String DISTURBED = "Disturbed";
+  public static final String BRAKE = "Brake";
+  public static final String WHEEL_END = "wheelEnd";
+
+  /** Facts that only findings of the same job make: their absence depends on the order of rules. */
+  public static final Set<String> MADE_BY_FINDINGS = Set.of(BEYOND_LIMIT, REPLACED, DISTURBED);
+
+  private static final Map<String, Class<?>> EVERY_PART =
+      Map.of(
+          WHEEL_END,
+          WheelEndPath.class,
+          "station",
+          Station.class,
+          "presence",
+          Presence.class,
+          "condition",
+          Condition.class);
+
+  // The linter runs before these facts are compiled, so it keeps their properties itself.
+  private static final List<FactType> NO_PARTS =
+      List.of(
+          new FactType(
+              BEYOND_LIMIT,
+              Optional.empty(),
+              Map.of(
+                  "limit",
+                  String.class,
+                  "partKind",
+                  PartKind.class,
+                  "station",
+                  Station.class,
+                  "condition",
+                  Condition.class,
+                  WHEEL_END,
+                  WheelEndPath.class)),
+          new FactType(
+              REPLACED,
+              Optional.empty(),
+              Map.of("partKind", PartKind.class, WHEEL_END, WheelEndPath.class)),
+          new FactType(
+              DISTURBED,
+              Optional.empty(),
+              Map.of(
+                  "partKind",
+                  PartKind.class,
+                  "station",
+                  Station.class,
+                  "condition",
+                  Condition.class,
+                  WHEEL_END,
+                  WheelEndPath.class)),
+          new FactType(
+              BRAKE,
+              Optional.empty(),
+              Map.ofEntries(
+                  Map.entry(WHEEL_END, WheelEndPath.class),
+                  Map.entry("axleKind", AxleKind.class),
+                  Map.entry("camshaft", CamshaftLayout.class),
+                  Map.entry("camshaftHand", Hand.class),
+                  Map.entry("anchorPins", AnchorPins.class),
+                  Map.entry("drumMount", DrumMount.class),
+                  Map.entry("adjuster", AdjusterKind.class),
+                  Map.entry("arm", ArmKind.class),
+                  Map.entry("clevis", ClevisDesign.class),
+                  Map.entry("webs", ShoeWebs.class),
+                  Map.entry("liningPieces", LiningPieces.class),
+                  Map.entry("liningFastening", LiningFastening.class),
+                  Map.entry("springBrake", Fitted.class),
+                  Map.entry("sensor", Fitted.class))));
+
+  private static final Map<String, FactType> FACTS = facts();
+  private static final Map<String, Class<?>> CONSTANTS = constants();
+
+  private Vocabulary() {}
+
+  /** Finds a fact type by its name in patterns. */
+  public static Optional<FactType> fact(String name) {
+    return Optional.ofNullable(FACTS.get(name));
+  }
+
+  /** The names of all fact types. */
+  public static Set<String> factNames() {
+    return FACTS.keySet();
+  }
+
+  /** The fact types that are no parts. */
+  public static List<FactType> otherThanParts() {
+    return NO_PARTS;
+  }
+
+  /** The names of the types that constants belong to, such as {@code Sign}. */
+  public static Collection<String> constantTypes() {
+    return CONSTANTS.keySet();
+  }
+
+  /** The constants of a type by its name; empty if there is no such type. */
+  public static List<String> constantsOf(String type) {
+    return Optional.ofNullable(CONSTANTS.get(type)).map(Vocabulary::constantsOf).orElse(List.of());
+  }
+
+  /** The constants of a type, in its order; empty for a type that has none. */
+  public static List<String> constantsOf(Class<?> type) {
+    return type.isEnum()
+        ? Arrays.stream(type.getEnumConstants()).map(one -> ((Enum<?>) one).name()).toList()
+        : List.of();
+  }
+
+  private static Map<String, FactType> facts() {
+    Map<String, FactType> facts = new TreeMap<>();
+    Stream.concat(NO_PARTS.stream(), Arrays.stream(PartKind.values()).map(Vocabulary::part))
+        .forEach(fact -> facts.put(fact.name(), fact));
+    return Collections.unmodifiableMap(facts);
+  }
+
+  private static FactType part(PartKind kind) {
+    Map<String, Class<?>> properties = new LinkedHashMap<>(EVERY_PART);
+    for (RecordComponent component : kind.recordType().getRecordComponents()) {
+      if (component.getType() != Tag.class) {
+        properties.put(component.getName(), component.getType());
+      }
+    }
+    String name = kind.recordType().getSimpleName();
+    return new FactType(name, Optional.of(kind), Collections.unmodifiableMap(properties));
+  }
+
+  private static Map<String, Class<?>> constants() {
+    Map<String, Class<?>> constants = new TreeMap<>();
+    FACTS.values().stream()
+        .flatMap(fact -> fact.properties().values().stream())
+        .filter(Class::isEnum)
+        .forEach(type -> constants.put(type.getSimpleName(), type));
+    return Collections.unmodifiableMap(constants);
+  }
+}

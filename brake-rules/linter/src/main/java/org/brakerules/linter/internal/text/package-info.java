@@ -1,0 +1,5 @@
+/** A file as text: positions and tokens. */
+@NullMarked
+package org.brakerules.linter.internal.text;
+
+import org.jspecify.annotations.NullMarked;

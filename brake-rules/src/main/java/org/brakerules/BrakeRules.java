@@ -1,0 +1,164 @@
+package org.brakerules;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.brakerules.internal.decide.DecisionMaker;
+import org.brakerules.internal.decide.PointsBefore;
+import org.brakerules.internal.engine.RuleEngine;
+import org.brakerules.internal.table.Fingerprint;
+import org.brakerules.internal.table.LimitRow;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.RuleBaseVersion;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.layout.Layout;
+import org.brakerules.model.part.Scope;
+
+/**
+ * The rule base. Load it once and share it: it is immutable, and any number of threads may ask it
+ * at once.
+ *
+ * <pre>{@code
+ * BrakeRules rules = BrakeRules.standard();
+ * JobDecision decision = rules.decide(job);
+ * }</pre>
+ *
+ * <p>The answer is advice for a qualified brake technician. The maker's manual and the law where
+ * the vehicle runs decide.
+ */
+public final class BrakeRules {
+
+  private final Tables tables;
+  private final RuleEngine engine;
+  private final RuleBaseVersion version;
+
+  private BrakeRules(Tables tables, RuleEngine engine, RuleBaseVersion version) {
+    this.tables = tables;
+    this.engine = engine;
+    this.version = version;
+  }
+
+  /** The standard rule base that this artifact brings. It is loaded at the first call. */
+  public static BrakeRules standard() {
+    return Standard.RULES;
+  }
+
+  /** Loaded at first use, by the rule of class initialisation. */
+  private static final class Standard {
+    static final BrakeRules RULES = load();
+  }
+
+  private static BrakeRules load() {
+    Tables tables = Tables.load();
+    return new BrakeRules(tables, RuleEngine.load(tables), Fingerprint.ofRuleBase());
+  }
+
+  /**
+   * Decides a job.
+   *
+   * @throws JobRefusedException if the job names a rule set, or a limit of the maker, that this
+   *     rule base does not know
+   */
+  public JobDecision decide(BrakeJob job) {
+    new JobAdmission(tables, job).check();
+    return new JobDecision(
+        version,
+        job.reference(),
+        job.date(),
+        job.ruleSet(),
+        job.scope(),
+        new DecisionMaker(job, tables, engine).decide(),
+        tables.cautions().due(job.scope()));
+  }
+
+  /**
+   * Which condition kept a rule from firing on a job, in words with the values of the job; empty if
+   * the rule fires.
+   *
+   * @param job the job
+   * @param ruleId the id of the rule, such as {@code CAMSHAFT-BUSHING-010}
+   * @throws IllegalArgumentException if there is no such rule
+   * @throws JobRefusedException as {@link #decide}
+   */
+  public Optional<String> whyNot(BrakeJob job, String ruleId) {
+    new JobAdmission(tables, job).check();
+    return new DecisionMaker(job, tables, engine).whyNot(ruleId);
+  }
+
+  /**
+   * What to look at and measure before anything is decided, under every rule set.
+   *
+   * @param layout how the brake is built
+   * @param scope how far it will be taken apart
+   * @param date the day of the inspection
+   */
+  public List<InspectionPoint> inspectionPoints(Layout layout, Scope scope, LocalDate date) {
+    return ruleSets().keySet().stream()
+        .sorted()
+        .flatMap(id -> inspectionPoints(layout, scope, date, new RuleSet(id)).stream())
+        .distinct()
+        .sorted(Comparator.comparing(InspectionPoint::part).thenComparing(InspectionPoint::station))
+        .toList();
+  }
+
+  /**
+   * What to look at and measure before anything is decided.
+   *
+   * @param layout how the brake is built
+   * @param scope how far it will be taken apart
+   * @param date the day of the inspection
+   * @param ruleSet the rules that hold on the road
+   */
+  public List<InspectionPoint> inspectionPoints(
+      Layout layout, Scope scope, LocalDate date, RuleSet ruleSet) {
+    return new PointsBefore(tables, date, ruleSet).of(layout, scope);
+  }
+
+  /** Every rule, in the order of components and ids. */
+  public List<Rule> rules() {
+    return engine.rules().stream()
+        .map(
+            rule ->
+                new Rule(
+                    rule.id(),
+                    rule.component(),
+                    rule.title(),
+                    rule.because(),
+                    rule.action(),
+                    rule.sources(),
+                    rule.verdict(),
+                    rule.reads(),
+                    rule.text()))
+        .toList();
+  }
+
+  /** Every row of every limit table, in the order of the tables. */
+  public List<Limit> limits() {
+    return tables.limits().rows().map(LimitRow::limit).toList();
+  }
+
+  /** Every limit that holds on a day, under any rule set. */
+  public List<Limit> limits(LocalDate date) {
+    return tables
+        .limits()
+        .rows()
+        .map(LimitRow::limit)
+        .filter(limit -> limit.holds(date, limit.ruleSet().orElse(new RuleSet("any"))))
+        .toList();
+  }
+
+  /** The rule sets a job may name, with their titles. */
+  public Map<String, String> ruleSets() {
+    return tables.ruleSets().titles();
+  }
+
+  /** The version and fingerprint that every decision carries. */
+  public RuleBaseVersion version() {
+    return version;
+  }
+}

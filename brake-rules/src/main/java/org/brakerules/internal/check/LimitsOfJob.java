@@ -1,0 +1,84 @@
+package org.brakerules.internal.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.internal.table.LimitRow;
+import org.brakerules.internal.table.LimitTable;
+import org.brakerules.internal.table.Selector.Fit;
+import org.brakerules.internal.table.Subject;
+import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.decision.Source;
+import org.brakerules.model.decision.Standing;
+import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.RuleSet;
+
+/** The limits in force on the day of a job, under its rule set, with its maker's limits. */
+public final class LimitsOfJob {
+
+  private final LimitTable table;
+  private final LocalDate date;
+  private final RuleSet ruleSet;
+  private final List<MakersLimit> makersLimits;
+
+  /** Chooses from a table by date, rule set and maker's limits. */
+  public LimitsOfJob(
+      LimitTable table, LocalDate date, RuleSet ruleSet, List<MakersLimit> makersLimits) {
+    this.table = table;
+    this.date = date;
+    this.ruleSet = ruleSet;
+    this.makersLimits = makersLimits;
+  }
+
+  /** The rows of a limit that hold on the day and may fit a part. */
+  public List<LimitRow> rows(String id, Subject subject) {
+    return table.rows(id).stream()
+        .filter(row -> row.limit().holds(date, ruleSet))
+        .filter(row -> row.selector().fit(subject) != Fit.NO)
+        .toList();
+  }
+
+  /** What must be stated of a part before a limit can be chosen for it. */
+  List<String> unstated(String id, Subject subject) {
+    return rows(id, subject).stream()
+        .flatMap(row -> row.selector().unstated(subject).stream())
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * The limits that hold for a part: the maker's, and the table's where there is none of the maker
+   * or where it is a law, which no maker can displace.
+   */
+  List<AppliedLimit> inForce(String id, Subject subject) {
+    List<AppliedLimit> limits = new ArrayList<>();
+    List<LimitRow> fitting =
+        rows(id, subject).stream().filter(row -> row.selector().fit(subject) == Fit.YES).toList();
+    Optional<AppliedLimit> makers = makers(id, subject);
+    for (LimitRow row : fitting) {
+      if (makers.isEmpty() || row.limit().source().standing() == Standing.LAW) {
+        limits.add(new AppliedLimit(row.limit(), row.limit().inForce()));
+      }
+    }
+    makers.ifPresent(limits::add);
+    return limits;
+  }
+
+  private Optional<AppliedLimit> makers(String id, Subject subject) {
+    String path = subject.part().place().toString();
+    return makersLimits.stream()
+        .filter(one -> one.limit().equals(id) && one.covers(path))
+        .reduce(
+            (broader, narrower) ->
+                broader.on().length() > narrower.on().length() ? broader : narrower)
+        .flatMap(one -> table.first(id).map(row -> new AppliedLimit(row, asMakers(row, one))));
+  }
+
+  private static LimitInForce asMakers(Limit row, MakersLimit makers) {
+    Source source = new Source("MAKER", makers.page(), makers.document(), Standing.MAKER);
+    return new LimitInForce(
+        row.id(), row.comparison(), makers.value(), makers.value().toString(), source);
+  }
+}

@@ -1,0 +1,180 @@
+package org.brakerules.internal.decide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.brakerules.internal.check.Checks;
+import org.brakerules.internal.check.LimitsOfJob;
+import org.brakerules.internal.engine.Finding;
+import org.brakerules.internal.engine.RuleEngine;
+import org.brakerules.internal.engine.RuleText;
+import org.brakerules.internal.fact.BeyondLimit;
+import org.brakerules.internal.fact.Brake;
+import org.brakerules.internal.fact.Disturbed;
+import org.brakerules.internal.table.Point;
+import org.brakerules.internal.table.Point.Finds;
+import org.brakerules.internal.table.Subject;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.model.decision.CheckStatus;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.Needed;
+import org.brakerules.model.decision.Reason;
+import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.job.Axle;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.part.Tag;
+
+/**
+ * Takes one job from its parts to one decision per part: readings are held against their limits,
+ * the rules are asked, and what they found is put together with what is still open.
+ */
+public final class DecisionMaker {
+
+  private final BrakeJob job;
+  private final Tables tables;
+  private final RuleEngine engine;
+  private final Checks checks;
+
+  /** Prepares to decide one job. */
+  public DecisionMaker(BrakeJob job, Tables tables, RuleEngine engine) {
+    this.job = job;
+    this.tables = tables;
+    this.engine = engine;
+    this.checks =
+        new Checks(
+            tables.limits(),
+            new LimitsOfJob(tables.limits(), job.date(), job.ruleSet(), job.makersLimits()));
+  }
+
+  /** One decision per part, in path order. */
+  public List<Decision> decide() {
+    List<InspectedPart> parts = parts();
+    List<Finding> findings = new Consequences(engine.fire(facts(parts))).withoutCircles();
+    RoadJudge road = new RoadJudge(tables.sources(), engine.rules(), job.ruleSet());
+    return parts.stream().map(part -> decide(part, findings, road)).toList();
+  }
+
+  /**
+   * Which condition kept a rule from firing on this job, in words; empty if it fires.
+   *
+   * @throws IllegalArgumentException if there is no such rule
+   */
+  public Optional<String> whyNot(String ruleId) {
+    List<InspectedPart> parts = parts();
+    List<Object> facts = facts(parts);
+    List<Object> markers =
+        engine.fire(facts).stream()
+            .flatMap(finding -> finding.marker().stream())
+            .distinct()
+            .map(Object.class::cast)
+            .toList();
+    facts.addAll(markers);
+    return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts));
+  }
+
+  private Decision decide(InspectedPart part, List<Finding> all, RoadJudge road) {
+    Place place = part.part().place();
+    List<Finding> findings = all.stream().filter(one -> one.part().place().equals(place)).toList();
+    List<Point> points = tables.points().of(place.kind());
+    List<Needed> needed =
+        part.part().presence() == Presence.MISSING
+            ? List.of()
+            : new OpenPoints(points, tables.limits(), checks, job.scope()).of(part, findings);
+    List<Reason> reasons = new Reasons(part, points, findings, needed, hasRules(place)).all();
+    return new Decision(
+        place,
+        reasons.stream()
+            .map(reason -> reason.verdict().disposition())
+            .reduce(Disposition.REUSE, Disposition::worse),
+        reasons.stream().anyMatch(reason -> reason.verdict() == Verdict.HOLD),
+        road.answer(part, reasons),
+        reasons,
+        needed,
+        part.checks(CheckStatus.WITHIN),
+        lookedAt(part, points));
+  }
+
+  private boolean hasRules(Place place) {
+    return engine.rules().stream().map(RuleText::component).anyMatch(place.kind().id()::equals);
+  }
+
+  private static List<String> lookedAt(InspectedPart part, List<Point> points) {
+    return points.stream()
+        .filter(point -> !point.ofLayout() && point.property().isSign())
+        .filter(
+            point ->
+                part.shows(
+                    point.property(), point.finds() == Finds.GOOD ? Sign.SEEN : Sign.NOT_SEEN))
+        .map(Point::id)
+        .toList();
+  }
+
+  private List<InspectedPart> parts() {
+    List<InspectedPart> parts = new ArrayList<>();
+    for (Axle axle : axles().toList()) {
+      for (WheelEnd end : axle.wheelEnds()) {
+        Set<Place> mentioned = new HashSet<>();
+        for (Part part : end.parts()) {
+          mentioned.add(part.place());
+          if (part.presence() != Presence.NOT_FITTED) {
+            parts.add(inspected(new Subject(axle.kind(), end.layout(), part), true));
+          }
+        }
+        for (Place place : end.layout().expectedParts(end.path(), job.scope())) {
+          if (!mentioned.contains(place)) {
+            Part blank = place.kind().blank(Tag.asFound(place));
+            parts.add(inspected(new Subject(axle.kind(), end.layout(), blank), false));
+          }
+        }
+      }
+    }
+    parts.sort(Comparator.comparing(part -> part.part().place()));
+    return parts;
+  }
+
+  private InspectedPart inspected(Subject subject, boolean mentioned) {
+    return new InspectedPart(subject, mentioned, checks.of(subject));
+  }
+
+  private List<Object> facts(List<InspectedPart> parts) {
+    List<Object> facts = new ArrayList<>();
+    axles()
+        .flatMap(axle -> axle.wheelEnds().stream().map(end -> brake(axle, end)))
+        .forEach(facts::add);
+    for (InspectedPart part : parts) {
+      if (part.inspected()) {
+        facts.add(part.part());
+        markers(part).forEach(facts::add);
+      }
+    }
+    return facts;
+  }
+
+  private static Brake brake(Axle axle, WheelEnd end) {
+    return new Brake(end.path(), axle.kind(), end.layout());
+  }
+
+  private Stream<Object> markers(InspectedPart inspected) {
+    Part part = inspected.part();
+    Stream<Object> beyond =
+        inspected.checks(CheckStatus.BEYOND).stream()
+            .map(check -> new BeyondLimit(check.limitId(), part.condition(), check));
+    return part.tag().disturbed(job.scope())
+        ? Stream.concat(beyond, Stream.of(new Disturbed(part.place(), part.condition())))
+        : beyond;
+  }
+
+  private Stream<Axle> axles() {
+    return job.units().stream().flatMap(unit -> unit.axles().stream());
+  }
+}

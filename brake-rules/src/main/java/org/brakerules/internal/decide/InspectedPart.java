@@ -1,0 +1,45 @@
+package org.brakerules.internal.decide;
+
+import java.util.List;
+import org.brakerules.internal.table.Point;
+import org.brakerules.internal.table.Property;
+import org.brakerules.internal.table.Subject;
+import org.brakerules.model.decision.Check;
+import org.brakerules.model.decision.CheckStatus;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Sign;
+
+/**
+ * One part of a job with its readings held against their limits.
+ *
+ * @param subject the part and what surrounds it
+ * @param inspected whether the job mentions the part; if not, the layout implies it
+ * @param checks every limit of its kind, with how its readings stand
+ */
+record InspectedPart(Subject subject, boolean inspected, List<Check> checks) {
+
+  Part part() {
+    return subject.part();
+  }
+
+  boolean present() {
+    return part().presence() == Presence.FITTED;
+  }
+
+  List<Check> checksOf(String property) {
+    return checks.stream().filter(check -> check.property().equals(property)).toList();
+  }
+
+  List<Check> checks(CheckStatus status) {
+    return checks.stream().filter(check -> check.status() == status).toList();
+  }
+
+  Object valueOf(Point point) {
+    return point.property().valueOf(point.ofLayout() ? subject.layout() : part());
+  }
+
+  boolean shows(Property sign, Sign wanted) {
+    return sign.isSign() && sign.valueOf(part()) == wanted;
+  }
+}

@@ -1,0 +1,42 @@
+package org.brakerules.internal.engine;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.brakerules.model.decision.Source;
+import org.brakerules.model.decision.Verdict;
+
+/**
+ * What a rule says about itself.
+ *
+ * @param id the id, such as {@code CAMSHAFT-BUSHING-010}
+ * @param title the title
+ * @param because the finding, with names in braces
+ * @param action what to do; empty if nothing
+ * @param sources where it comes from
+ * @param verdict the one verdict it gives
+ * @param reads everything it reads of a job, by the names the tables use
+ * @param text the rule as its file has it
+ * @param conditions the properties its conditions look at, by the fact they look at
+ */
+public record RuleText(
+    String id,
+    String title,
+    String because,
+    String action,
+    List<Source> sources,
+    Verdict verdict,
+    List<String> reads,
+    String text,
+    Map<Class<?>, List<String>> conditions) {
+
+  /** The folder of the rule, such as {@code camshaft-bushing}. */
+  public String component() {
+    return id.substring(0, id.lastIndexOf('-')).toLowerCase(Locale.ROOT);
+  }
+
+  /** The properties its conditions look at on facts of a type. */
+  public List<String> conditionsOn(Class<?> fact) {
+    return conditions.getOrDefault(fact, List.of());
+  }
+}

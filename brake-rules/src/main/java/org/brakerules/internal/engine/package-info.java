@@ -1,0 +1,5 @@
+/** The one place that knows the rule engine. */
+@NullMarked
+package org.brakerules.internal.engine;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,41 @@
+package org.brakerules.internal.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.brakerules.model.decision.Caution;
+import org.brakerules.model.part.Scope;
+
+/** The cautions, each with the scope from which on it is due. */
+public final class CautionTable {
+
+  private record Entry(Scope from, Caution caution) {}
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  CautionTable(Iterable<Row> rows, SourceTable sources) {
+    for (Row row : rows) {
+      Scope from =
+          row.known(
+              row.required("from"),
+              "scope",
+              name -> Names.find(Scope.class, name),
+              Names.all(Scope.class));
+      Caution caution =
+          new Caution(
+              row.required("id"),
+              row.required("text"),
+              row.list("source").stream()
+                  .map(citation -> LimitTable.source(row, citation, sources))
+                  .toList());
+      entries.add(new Entry(from, caution));
+    }
+  }
+
+  /** The cautions for work of this scope. */
+  public List<Caution> due(Scope scope) {
+    return entries.stream()
+        .filter(entry -> scope.reaches(entry.from()))
+        .map(Entry::caution)
+        .toList();
+  }
+}

@@ -1,0 +1,37 @@
+package org.brakerules.internal.table;
+
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Reads a table with a header row. */
+final class CsvTable {
+
+  private static final ObjectReader READER =
+      new CsvMapper()
+          .enable(CsvParser.Feature.TRIM_SPACES)
+          .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+          .readerForMapOf(String.class)
+          .with(CsvSchema.emptySchema().withHeader());
+
+  private CsvTable() {}
+
+  static List<Row> read(String resource, InputStream in) {
+    List<Row> rows = new ArrayList<>();
+    try (MappingIterator<Map<String, String>> lines = READER.readValues(in)) {
+      while (lines.hasNext()) {
+        rows.add(new Row(resource, rows.size() + 2, lines.next()));
+      }
+    } catch (IOException e) {
+      throw new RuleBaseException(resource + " cannot be read: " + e.getMessage(), e);
+    }
+    return rows;
+  }
+}

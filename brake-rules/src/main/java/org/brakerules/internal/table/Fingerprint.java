@@ -1,0 +1,76 @@
+package org.brakerules.internal.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.stream.Stream;
+import org.brakerules.model.decision.RuleBaseVersion;
+import org.brakerules.model.part.PartKind;
+
+/** Tells one rule base from another: a digest of every file that can change a verdict. */
+public final class Fingerprint {
+
+  private static final List<String> OF_ALL =
+      List.of("sources.csv", "rule-sets.csv", "cautions.csv");
+  private static final List<String> OF_COMPONENT = List.of("drl", "limits.csv", "points.csv");
+
+  private Fingerprint() {}
+
+  /** The version of the artifact with the digest of its rules and tables. */
+  public static RuleBaseVersion ofRuleBase() {
+    MessageDigest digest = sha256();
+    files().forEach(file -> add(digest, file));
+    return new RuleBaseVersion(version(), HexFormat.of().formatHex(digest.digest()));
+  }
+
+  /** The names of all files, in a fixed order. */
+  static Stream<String> files() {
+    Stream<String> components =
+        Stream.of(PartKind.values())
+            .flatMap(kind -> OF_COMPONENT.stream().map(suffix -> Tables.file(kind, suffix)));
+    return Stream.concat(OF_ALL.stream(), components);
+  }
+
+  private static void add(MessageDigest digest, String file) {
+    Optional<InputStream> opened = Tables.open(file);
+    if (opened.isEmpty()) {
+      return;
+    }
+    try (InputStream in = opened.get()) {
+      digest.update(file.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+      digest.update((byte) 0);
+      digest.update(in.readAllBytes());
+      digest.update((byte) 0);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String version() {
+    Properties properties = new Properties();
+    try (InputStream in =
+        Fingerprint.class.getResourceAsStream("/org/brakerules/version.properties")) {
+      if (in == null) {
+        throw new RuleBaseException("The artifact has no version.properties.");
+      }
+      properties.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return properties.getProperty("version");
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java has SHA-256.", e);
+    }
+  }
+}

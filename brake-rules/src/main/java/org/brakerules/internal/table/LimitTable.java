@@ -1,0 +1,124 @@
+package org.brakerules.internal.table;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.Comparison;
+import org.brakerules.model.decision.Source;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.quantity.Quantities;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.quantity.QuantityFormatException;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Station;
+
+/** All limits of the rule base. */
+public final class LimitTable {
+
+  private final Map<String, List<LimitRow>> byId = new LinkedHashMap<>();
+
+  LimitTable(Iterable<Row> rows, SourceTable sources, RuleSetTable ruleSets) {
+    for (Row row : rows) {
+      LimitRow read = read(row, sources, ruleSets);
+      byId.computeIfAbsent(read.limit().id(), id -> new ArrayList<>()).add(read);
+    }
+  }
+
+  /** The ids of all limits. */
+  public Collection<String> ids() {
+    return byId.keySet();
+  }
+
+  /** All rows of one limit. */
+  public List<LimitRow> rows(String id) {
+    return byId.getOrDefault(id, List.of());
+  }
+
+  /** All rows. */
+  public Stream<LimitRow> rows() {
+    return byId.values().stream().flatMap(List::stream);
+  }
+
+  /** The ids of the limits of one kind of part. */
+  public List<String> idsFor(PartKind kind) {
+    return byId.entrySet().stream()
+        .filter(entry -> entry.getValue().get(0).limit().part() == kind)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private static LimitRow read(Row row, SourceTable sources, RuleSetTable ruleSets) {
+    PartKind kind =
+        row.known(row.required("part"), "kind of part", PartKind::byId, Names.all(PartKind.class));
+    Property property =
+        row.known(
+            row.required("property"),
+            "measurement of a " + kind.inWords(),
+            name -> Property.of(kind, name).filter(Property::isMeasurement),
+            Property.names(kind.recordType()));
+    Limit limit =
+        new Limit(
+            row.required("id"),
+            kind,
+            property.name(),
+            comparison(row),
+            value(row),
+            row.required("value"),
+            row.optional("station").map(name -> station(row, name)),
+            row.list("methods").stream().map(name -> method(row, name)).toList(),
+            row.text("applies-to"),
+            row.optional("rule-set").map(name -> ruleSet(row, name, ruleSets)),
+            row.date("from"),
+            row.date("to"),
+            source(row, row.required("source"), sources),
+            row.text("note"));
+    return new LimitRow(limit, Selector.parse(row, "applies-to", kind), property);
+  }
+
+  private static Comparison comparison(Row row) {
+    return row.known(
+        row.required("comparison"),
+        "comparison",
+        words ->
+            Arrays.stream(Comparison.values())
+                .filter(one -> one.inWords().equals(words))
+                .findFirst(),
+        Arrays.stream(Comparison.values()).map(Comparison::inWords).toList());
+  }
+
+  private static Quantity<?> value(Row row) {
+    try {
+      return Quantities.parse(row.required("value"));
+    } catch (QuantityFormatException e) {
+      throw row.mistake("\"" + e.found() + "\" is no value; write " + e.expected());
+    }
+  }
+
+  private static Station station(Row row, String name) {
+    return row.known(name, "station", Station::byId, Names.all(Station.class));
+  }
+
+  private static Method method(Row row, String name) {
+    return row.known(name, "method", Method::byId, Names.all(Method.class));
+  }
+
+  private static RuleSet ruleSet(Row row, String name, RuleSetTable ruleSets) {
+    return row.known(name, "rule set", ruleSets::find, ruleSets.ids());
+  }
+
+  static Source source(Row row, String citation, SourceTable sources) {
+    return row.known(citation, "source", sources::find, sources.ids());
+  }
+
+  /** The comparison and kind of quantity of a limit, for a maker's value of the same. */
+  public Optional<Limit> first(String id) {
+    return rows(id).stream().map(LimitRow::limit).findFirst();
+  }
+}

@@ -1,0 +1,64 @@
+package org.brakerules.internal.table;
+
+import java.util.Optional;
+import org.brakerules.model.decision.Needed.Task;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Scope;
+import org.brakerules.model.reading.Station;
+
+/**
+ * One row of a table of inspection points: something a decision needs to know of a part.
+ *
+ * @param id the id, such as {@code camshaft-bushing.radial-play}
+ * @param part the kind of part
+ * @param property the property, of the part or, where {@code ofLayout}, of the layout
+ * @param ofLayout whether the layout must state it
+ * @param at where the reading is taken; empty if at the part's own station
+ * @param from the scope from which on it is needed
+ * @param selector the parts it is for
+ * @param demand when it is needed
+ * @param finds what a sign that is seen means
+ * @param instrument what to look or measure with
+ * @param how how to do it, with the direction
+ */
+public record Point(
+    String id,
+    PartKind part,
+    Property property,
+    boolean ofLayout,
+    Optional<Station> at,
+    Scope from,
+    Selector selector,
+    Demand demand,
+    Finds finds,
+    String instrument,
+    String how) {
+
+  /** When a point is needed. */
+  public enum Demand {
+    /** For every decision on the part. */
+    ALWAYS,
+    /** Only where a limit for it is in force. */
+    WITH_LIMIT,
+    /** Only when a rule asks for it. */
+    ON_DEMAND
+  }
+
+  /** What a sign that is seen means. */
+  public enum Finds {
+    /** Something wrong. */
+    FAULT,
+    /** Something good, such as a roller that turns after cleaning. */
+    GOOD,
+    /** Neither: a measurement or a state. */
+    FACT
+  }
+
+  /** What there is to do. */
+  public Task task() {
+    if (property.isMeasurement()) {
+      return Task.MEASURE;
+    }
+    return property.isSign() ? Task.LOOK : Task.STATE;
+  }
+}

@@ -1,0 +1,92 @@
+package org.brakerules.internal.table;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.brakerules.model.part.Means;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.part.Tag;
+import org.brakerules.model.reading.Measurement;
+
+/** One property of a record of the model, read by its name. */
+public final class Property {
+
+  private final RecordComponent component;
+
+  private Property(RecordComponent component) {
+    this.component = component;
+  }
+
+  /** Finds a property of a kind of part. */
+  public static Optional<Property> of(PartKind kind, String name) {
+    return of(kind.recordType(), name);
+  }
+
+  /** Finds a property of a record. */
+  public static Optional<Property> of(Class<?> type, String name) {
+    return Arrays.stream(type.getRecordComponents())
+        .filter(one -> one.getName().equals(name) && one.getType() != Tag.class)
+        .findFirst()
+        .map(Property::new);
+  }
+
+  static List<String> names(Class<?> type) {
+    return Arrays.stream(type.getRecordComponents())
+        .filter(one -> one.getType() != Tag.class)
+        .map(RecordComponent::getName)
+        .toList();
+  }
+
+  /** The name, such as {@code radialPlay}. */
+  public String name() {
+    return component.getName();
+  }
+
+  /** The name as ids write it, such as {@code radial-play}. */
+  public String idName() {
+    return name().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+  }
+
+  /** What it means, as a noun phrase. */
+  public String meaning() {
+    Means means = component.getAnnotation(Means.class);
+    return means == null ? idName().replace('-', ' ') : means.value();
+  }
+
+  /** Whether it is a sign that a look finds. */
+  public boolean isSign() {
+    return component.getType() == Sign.class;
+  }
+
+  /** Whether it is measured. */
+  public boolean isMeasurement() {
+    return component.getType() == Measurement.class;
+  }
+
+  /** Whether it is one of a closed list of states. */
+  public boolean isState() {
+    return component.getType().isEnum() && !isSign();
+  }
+
+  /** The names of the states it can have; empty for a measurement. */
+  List<String> states() {
+    return component.getType().isEnum()
+        ? Arrays.stream(component.getType().getEnumConstants())
+            .map(constant -> Names.of((Enum<?>) constant))
+            .toList()
+        : List.of();
+  }
+
+  /** Its value on a record. */
+  public Object valueOf(Object holder) {
+    try {
+      return component.getAccessor().invoke(holder);
+    } catch (IllegalAccessException | InvocationTargetException e) {
+      throw new IllegalStateException("Cannot read " + name() + " of " + holder.getClass(), e);
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package org.brakerules.internal.table;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.brakerules.model.text.NearestName;
+
+/** One row of a table, read cell by cell, with messages that name the row. */
+record Row(String resource, int line, Map<String, String> cells) {
+
+  String text(String column) {
+    String cell = cells.get(column);
+    if (cell == null) {
+      throw mistake("there is no column \"" + column + "\"; add it to the header");
+    }
+    return cell;
+  }
+
+  String required(String column) {
+    String cell = text(column);
+    if (cell.isEmpty()) {
+      throw mistake("\"" + column + "\" is empty; it must be stated");
+    }
+    return cell;
+  }
+
+  Optional<String> optional(String column) {
+    String cell = text(column);
+    return cell.isEmpty() ? Optional.empty() : Optional.of(cell);
+  }
+
+  List<String> list(String column) {
+    return optional(column).stream()
+        .flatMap(cell -> Arrays.stream(cell.split(";")))
+        .map(String::strip)
+        .toList();
+  }
+
+  Optional<LocalDate> date(String column) {
+    return optional(column).map(this::parseDate);
+  }
+
+  /** Finds a name among those known; a wrong one is answered with the nearest. */
+  <T> T known(
+      String name, String what, Function<String, Optional<T>> find, Collection<String> known) {
+    return find.apply(name)
+        .orElseThrow(
+            () ->
+                mistake(
+                    "\""
+                        + name
+                        + "\" is no "
+                        + what
+                        + NearestName.of(name, known)
+                            .map(near -> "; did you mean \"" + near + "\"?")
+                            .orElse("; known are " + String.join(", ", known))));
+  }
+
+  RuleBaseException mistake(String what) {
+    return new RuleBaseException(resource + " line " + line + ": " + what + ".");
+  }
+
+  private LocalDate parseDate(String cell) {
+    try {
+      return LocalDate.parse(cell);
+    } catch (DateTimeException e) {
+      throw new RuleBaseException(
+          resource + " line " + line + ": \"" + cell + "\" is no date; write 2026-11-20.", e);
+    }
+  }
+}

@@ -1,0 +1,21 @@
+package org.brakerules.internal.table;
+
+import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.layout.AxleKind;
+import org.brakerules.model.layout.Layout;
+import org.brakerules.model.part.Part;
+
+/**
+ * One part and what surrounds it: all that a table row can ask about.
+ *
+ * @param axleKind what its axle does
+ * @param layout how its brake is built
+ * @param part the part
+ */
+public record Subject(AxleKind axleKind, Layout layout, Part part) {
+
+  /** The subject of a part of a job. */
+  public static Subject of(AxleKind axleKind, WheelEnd end, Part part) {
+    return new Subject(axleKind, end.layout(), part);
+  }
+}

@@ -1,0 +1,66 @@
+package org.brakerules.limit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.model.decision.Comparison;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.decision.Source;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Station;
+
+/**
+ * One row of a limit table.
+ *
+ * @param id the id, such as {@code camshaft-bushing.radial-play.max}; rows for other dates, rule
+ *     sets or configurations share it
+ * @param part the kind of part it is for
+ * @param property the property it limits, such as {@code radialPlay}
+ * @param comparison the side on which a reading passes
+ * @param value the value
+ * @param written the value as the table writes it, such as {@code 0.020 in}
+ * @param station where the reading must be taken; empty if at the part's own station
+ * @param methods the methods it accepts; empty if any
+ * @param appliesTo the configurations it is for, as the table writes them; empty if all
+ * @param ruleSet the rule set it belongs to; empty if it holds in every one
+ * @param from the first day it holds; empty if it always did
+ * @param to the last day it holds; empty if it still does
+ * @param source where the value comes from
+ * @param note what else a reader should know; may be empty
+ */
+public record Limit(
+    String id,
+    PartKind part,
+    String property,
+    Comparison comparison,
+    Quantity<?> value,
+    String written,
+    Optional<Station> station,
+    List<Method> methods,
+    String appliesTo,
+    Optional<RuleSet> ruleSet,
+    Optional<LocalDate> from,
+    Optional<LocalDate> to,
+    Source source,
+    String note) {
+
+  /** Keeps its own copy of the methods. */
+  public Limit {
+    methods = List.copyOf(methods);
+  }
+
+  /** Whether it holds on a day under a rule set. */
+  public boolean holds(LocalDate date, RuleSet jobs) {
+    return ruleSet.map(jobs::equals).orElse(true)
+        && from.map(first -> !date.isBefore(first)).orElse(true)
+        && to.map(last -> !date.isAfter(last)).orElse(true);
+  }
+
+  /** The limit as a check names it. */
+  public LimitInForce inForce() {
+    return new LimitInForce(id, comparison, value, written, source);
+  }
+}
