@@ -2,12 +2,16 @@ package org.brakerules;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.part.Part;
 import org.brakerules.model.text.NearestName;
 
 /** Refuses a job that names what the rule base does not know. */
@@ -16,6 +20,7 @@ final class JobAdmission {
   private final Tables tables;
   private final BrakeJob job;
   private final List<String> problems = new ArrayList<>();
+  private final Set<List<String>> named = new HashSet<>();
 
   JobAdmission(Tables tables, BrakeJob job) {
     this.tables = tables;
@@ -47,14 +52,36 @@ final class JobAdmission {
               + row.get().value()
               + ".");
     }
-    if (job.parts().noneMatch(part -> makers.covers(part.place().toString()))) {
+    if (covered(makers).findAny().isEmpty()) {
       problems.add(
-          "The maker's limit for "
-              + makers.limit()
-              + " is on \""
-              + makers.on()
-              + "\", and no part of the job is there; write the path of a part or wheel end.");
+          onPath(makers)
+              + ", and no part of the job is there; write the path of a part or wheel end.");
+    } else if (row.filter(limit -> missesItsParts(makers, limit)).isPresent()) {
+      problems.add(
+          onPath(makers)
+              + ", and no "
+              + row.get().part().inWords()
+              + " is there; write the path of one, or of its wheel end.");
     }
+    if (!named.add(List.of(makers.limit(), makers.on()))) {
+      problems.add(onPath(makers) + " twice; keep the one that holds.");
+    }
+  }
+
+  /**
+   * A limit on a whole wheel end may wait for its part; one on a part of another kind never holds.
+   */
+  private boolean missesItsParts(MakersLimit makers, Limit limit) {
+    return job.wheelEnds().noneMatch(end -> makers.covers(end.path().toString()))
+        && covered(makers).noneMatch(part -> part.partKind() == limit.part());
+  }
+
+  private Stream<Part> covered(MakersLimit makers) {
+    return job.parts().filter(part -> makers.covers(part.place().toString()));
+  }
+
+  private static String onPath(MakersLimit makers) {
+    return "The maker's limit for " + makers.limit() + " is on \"" + makers.on() + "\"";
   }
 
   private static String unknown(String what, String name, Collection<String> known) {

@@ -11,7 +11,6 @@ import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.check.LimitsOfJob;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleEngine;
-import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
@@ -105,7 +104,7 @@ public final class DecisionMaker {
   }
 
   private boolean hasRules(Place place) {
-    return engine.rules().stream().map(RuleText::component).anyMatch(place.kind().id()::equals);
+    return engine.components().contains(place.kind().id());
   }
 
   private static List<String> lookedAt(InspectedPart part, List<Point> points) {

@@ -22,13 +22,14 @@ final class RoadJudge {
       Set.of(Verdict.REPLACE, Verdict.HOLD, Verdict.ADJUST, Verdict.CLEAN);
 
   private final SourceTable sources;
-  private final List<RuleText> rules;
+  private final List<RuleText> laws;
   private final RuleSet ruleSet;
 
   RoadJudge(SourceTable sources, List<RuleText> rules, RuleSet ruleSet) {
     this.sources = sources;
-    this.rules = rules;
     this.ruleSet = ruleSet;
+    this.laws =
+        rules.stream().filter(rule -> rule.sources().stream().anyMatch(this::isLaw)).toList();
   }
 
   RoadAnswer answer(InspectedPart part, List<Reason> reasons) {
@@ -41,11 +42,7 @@ final class RoadJudge {
         answers.add(byLimit(check.status()));
       }
     }
-    for (RuleText rule : rules) {
-      if (rule.sources().stream().anyMatch(this::isLaw)) {
-        answers.addAll(bySigns(part, rule));
-      }
-    }
+    laws.forEach(law -> answers.addAll(bySigns(part, law)));
     return gravest(answers);
   }
 

@@ -3,6 +3,8 @@ package org.brakerules.internal.engine;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.text.NearestName;
@@ -13,6 +15,8 @@ import org.drools.model.Rule;
 public final class RuleEngine {
 
   private final Map<String, RuleText> texts;
+  private final List<RuleText> rules;
+  private final Set<String> components;
   private final Map<String, Rule> compiled;
   private final SessionPool sessions;
   private final Tables tables;
@@ -20,11 +24,14 @@ public final class RuleEngine {
   private RuleEngine(List<Model> models, Tables tables) {
     this.tables = tables;
     this.texts = RuleTexts.of(models, tables);
+    this.rules = List.copyOf(texts.values());
+    this.components =
+        rules.stream().map(RuleText::component).collect(Collectors.toUnmodifiableSet());
     this.compiled =
         models.stream()
             .flatMap(model -> model.getRules().stream())
             .collect(
-                java.util.stream.Collectors.toMap(
+                Collectors.toMap(
                     rule -> rule.getName().substring(0, rule.getName().indexOf(' ')),
                     rule -> rule));
     this.sessions = new SessionPool(CompiledRules.ruleBase(models));
@@ -46,7 +53,12 @@ public final class RuleEngine {
 
   /** Every rule, in the order of its id. */
   public List<RuleText> rules() {
-    return List.copyOf(texts.values());
+    return rules;
+  }
+
+  /** The components that have rules, such as {@code camshaft-bushing}. */
+  public Set<String> components() {
+    return components;
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Comparison;
@@ -23,12 +24,19 @@ import org.brakerules.model.reading.Station;
 public final class LimitTable {
 
   private final Map<String, List<LimitRow>> byId = new LinkedHashMap<>();
+  private final Map<PartKind, List<String>> idsByKind;
 
   LimitTable(Iterable<Row> rows, SourceTable sources, RuleSetTable ruleSets) {
     for (Row row : rows) {
       LimitRow read = read(row, sources, ruleSets);
       byId.computeIfAbsent(read.limit().id(), id -> new ArrayList<>()).add(read);
     }
+    idsByKind =
+        byId.entrySet().stream()
+            .collect(
+                Collectors.groupingBy(
+                    entry -> entry.getValue().get(0).limit().part(),
+                    Collectors.mapping(Map.Entry::getKey, Collectors.toUnmodifiableList())));
   }
 
   /** The ids of all limits. */
@@ -48,10 +56,7 @@ public final class LimitTable {
 
   /** The ids of the limits of one kind of part. */
   public List<String> idsFor(PartKind kind) {
-    return byId.entrySet().stream()
-        .filter(entry -> entry.getValue().get(0).limit().part() == kind)
-        .map(Map.Entry::getKey)
-        .toList();
+    return idsByKind.getOrDefault(kind, List.of());
   }
 
   private static LimitRow read(Row row, SourceTable sources, RuleSetTable ruleSets) {

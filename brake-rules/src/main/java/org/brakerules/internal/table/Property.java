@@ -5,7 +5,10 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.brakerules.model.part.Means;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Sign;
@@ -14,6 +17,8 @@ import org.brakerules.model.reading.Measurement;
 
 /** One property of a record of the model, read by its name. */
 public final class Property {
+
+  private static final Map<Class<?>, Map<String, Property>> KNOWN = new ConcurrentHashMap<>();
 
   private final RecordComponent component;
 
@@ -28,10 +33,13 @@ public final class Property {
 
   /** Finds a property of a record. */
   public static Optional<Property> of(Class<?> type, String name) {
+    return Optional.ofNullable(KNOWN.computeIfAbsent(type, Property::all).get(name));
+  }
+
+  private static Map<String, Property> all(Class<?> type) {
     return Arrays.stream(type.getRecordComponents())
-        .filter(one -> one.getName().equals(name) && one.getType() != Tag.class)
-        .findFirst()
-        .map(Property::new);
+        .filter(one -> one.getType() != Tag.class)
+        .collect(Collectors.toUnmodifiableMap(RecordComponent::getName, Property::new));
   }
 
   static List<String> names(Class<?> type) {

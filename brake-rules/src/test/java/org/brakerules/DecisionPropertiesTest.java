@@ -1,0 +1,230 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.concurrent.atomic.LongAdder;
+import org.brakerules.internal.check.LimitsOfJob;
+import org.brakerules.internal.table.Point;
+import org.brakerules.internal.table.Point.Demand;
+import org.brakerules.internal.table.Selector.Fit;
+import org.brakerules.internal.table.Subject;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.Evidence.AlsoReplaced;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.Reason;
+import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.job.Axle;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.VehicleUnit;
+import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.reading.Measurement;
+import org.brakerules.random.RandomJobs;
+import org.brakerules.random.Records;
+import org.brakerules.random.Seeds;
+import org.junit.jupiter.api.Test;
+
+/** What holds for the decision on any job at all. */
+class DecisionPropertiesTest {
+
+  private static final int JOBS = 10_000;
+  private static final Tables TABLES = Tables.load();
+  private static final Set<Disposition> GOES_BACK =
+      Set.of(Disposition.REUSE, Disposition.CLEAN, Disposition.ADJUST);
+
+  private final BrakeRules rules = BrakeRules.standard();
+
+  @Test
+  void every_part_mentioned_or_expected_has_exactly_one_decision_in_path_order() {
+    Seeds.each(
+        JOBS,
+        seed -> {
+          BrakeJob job = RandomJobs.of(seed);
+          List<Place> decided = rules.decide(job).decisions().stream().map(Decision::part).toList();
+          assertThat(decided).containsExactlyElementsOf(places(job));
+        });
+  }
+
+  @Test
+  void the_disposition_is_the_worst_of_the_reasons_and_hold_comes_from_a_hold_alone() {
+    Map<Disposition, Integer> seen = new ConcurrentHashMap<>();
+    LongAdder holds = new LongAdder();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          for (Decision one : rules.decide(RandomJobs.of(seed)).decisions()) {
+            List<Verdict> verdicts = one.reasons().stream().map(Reason::verdict).toList();
+            assertThat(verdicts).as("%s", one.part()).isNotEmpty();
+            assertThat(one.disposition()).as("%s", one.part()).isEqualTo(worst(verdicts));
+            assertThat(one.hold()).as("%s", one.part()).isEqualTo(verdicts.contains(Verdict.HOLD));
+            seen.merge(one.disposition(), 1, Integer::sum);
+            holds.add(one.hold() ? 1 : 0);
+          }
+        });
+    assertThat(seen).containsOnlyKeys(Disposition.values());
+    assertThat(seen.values()).allSatisfy(count -> assertThat(count).isGreaterThan(20));
+    assertThat(holds.sum()).isGreaterThan(500);
+  }
+
+  @Test
+  void a_part_goes_back_only_if_nothing_is_needed_and_every_point_was_looked_at() {
+    Seeds.each(
+        JOBS,
+        seed -> {
+          BrakeJob job = RandomJobs.of(seed);
+          JobDecision answer = rules.decide(job);
+          for (VehicleUnit unit : job.units()) {
+            for (Axle axle : unit.axles()) {
+              axle.wheelEnds().forEach(end -> checkParts(job, axle, end, answer));
+            }
+          }
+        });
+  }
+
+  @Test
+  void no_reason_goes_in_a_circle() {
+    LongAdder consequences = new LongAdder();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          JobDecision answer = rules.decide(RandomJobs.of(seed));
+          for (Decision decision : answer.decisions()) {
+            for (Reason reason : decision.reasons()) {
+              for (AlsoReplaced cause : causes(reason)) {
+                consequences.increment();
+                assertThat(holds(answer, cause, Set.of(decision.part())))
+                    .as("%s: %s rests on %s", decision.part(), reason.rule(), cause)
+                    .isTrue();
+              }
+            }
+          }
+        });
+    assertThat(consequences.sum()).isGreaterThan(1_000);
+  }
+
+  @Test
+  void every_name_in_a_sentence_is_filled_in() {
+    Set<String> spoke = new ConcurrentSkipListSet<>();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          for (Decision decision : rules.decide(RandomJobs.of(seed)).decisions()) {
+            for (Reason reason : decision.reasons()) {
+              spoke.add(reason.rule());
+              for (String sentence : List.of(reason.sentence(), reason.action())) {
+                assertThat(sentence)
+                    .as("%s", reason.rule())
+                    .doesNotContain("{", "}", "  ", " ,", " .", "()");
+              }
+            }
+          }
+        });
+    assertThat(spoke)
+        .as("every rule speaks in some random job")
+        .containsAll(rules.rules().stream().map(Rule::id).toList());
+  }
+
+  private static List<Place> places(BrakeJob job) {
+    Set<Place> places = new TreeSet<>();
+    Set<Place> notFitted = new HashSet<>();
+    for (WheelEnd end : job.wheelEnds().toList()) {
+      places.addAll(end.layout().expectedParts(end.path(), job.scope()));
+      for (Part part : end.parts()) {
+        (part.presence() == Presence.NOT_FITTED ? notFitted : places).add(part.place());
+      }
+    }
+    places.removeAll(notFitted);
+    return new ArrayList<>(places);
+  }
+
+  private static Disposition worst(List<Verdict> verdicts) {
+    return verdicts.stream()
+        .map(Verdict::disposition)
+        .max(Enum::compareTo)
+        .orElse(Disposition.REUSE);
+  }
+
+  private static void checkParts(BrakeJob job, Axle axle, WheelEnd end, JobDecision answer) {
+    for (Part part : end.parts()) {
+      answer
+          .decision(part.place())
+          .filter(one -> GOES_BACK.contains(one.disposition()))
+          .ifPresent(
+              one -> {
+                assertThat(one.needed()).as("%s", part.place()).isEmpty();
+                assertThat(open(job, new Subject(axle.kind(), end.layout(), part)))
+                    .as("%s goes back", part)
+                    .isEmpty();
+              });
+    }
+  }
+
+  /** The points a part needs by the tables alone, that the job leaves open. */
+  private static List<String> open(BrakeJob job, Subject subject) {
+    LimitsOfJob limits =
+        new LimitsOfJob(TABLES.limits(), job.date(), job.ruleSet(), job.makersLimits());
+    return TABLES.points().of(subject.part().partKind()).stream()
+        .filter(point -> job.scope().reaches(point.from()))
+        .filter(point -> point.selector().fit(subject) != Fit.NO)
+        .filter(
+            point ->
+                point.demand() == Demand.ALWAYS
+                    || (point.demand() == Demand.WITH_LIMIT && hasLimit(limits, point, subject)))
+        .filter(point -> isOpen(point, subject))
+        .map(Point::id)
+        .toList();
+  }
+
+  private static boolean hasLimit(LimitsOfJob limits, Point point, Subject subject) {
+    return TABLES.limits().idsFor(point.part()).stream()
+        .flatMap(id -> limits.rows(id, subject).stream())
+        .anyMatch(row -> row.limit().property().equals(point.property().name()));
+  }
+
+  private static boolean isOpen(Point point, Subject subject) {
+    Object holder = point.ofLayout() ? subject.layout() : subject.part();
+    Object value = Records.valueOf(holder, point.property().name());
+    return value instanceof Measurement<?> measurement
+        ? !measurement.taken()
+        : value == Sign.NOT_CHECKED || value.toString().equals("UNKNOWN");
+  }
+
+  private static List<AlsoReplaced> causes(Reason reason) {
+    return reason.evidence().stream()
+        .filter(AlsoReplaced.class::isInstance)
+        .map(AlsoReplaced.class::cast)
+        .toList();
+  }
+
+  /** Whether a part of the kind is replaced for a reason that needs none of the parts passed. */
+  private static boolean holds(JobDecision answer, AlsoReplaced cause, Set<Place> passed) {
+    return answer.decisions().stream()
+        .filter(one -> one.part().wheelEnd().equals(cause.wheelEnd()))
+        .filter(one -> one.part().kind() == cause.kind())
+        .filter(one -> one.disposition() == Disposition.REPLACE)
+        .filter(one -> !passed.contains(one.part()))
+        .anyMatch(one -> holds(answer, one, passed));
+  }
+
+  private static boolean holds(JobDecision answer, Decision replaced, Set<Place> passed) {
+    Set<Place> further = new HashSet<>(passed);
+    further.add(replaced.part());
+    return replaced.reasons().stream()
+        .filter(reason -> reason.verdict() == Verdict.REPLACE)
+        .anyMatch(
+            reason -> causes(reason).stream().allMatch(cause -> holds(answer, cause, further)));
+  }
+}

@@ -1,0 +1,2 @@
+/** Random brake jobs for the tests; the same seed always gives the same job. */
+package org.brakerules.random;
