@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.part.Part;
+import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.text.NearestName;
 
 /** Refuses a job that names what the rule base does not know. */
@@ -52,6 +54,15 @@ final class JobAdmission {
               + row.get().value()
               + ".");
     }
+    row.filter(limit -> isAbsurd(makers, limit))
+        .ifPresent(
+            limit ->
+                problems.add(
+                    "The maker's limit for "
+                        + makers.limit()
+                        + " is "
+                        + makers.value()
+                        + ", more than any brake has; check the decimal point and the unit."));
     if (covered(makers).findAny().isEmpty()) {
       problems.add(
           onPath(makers)
@@ -74,6 +85,19 @@ final class JobAdmission {
   private boolean missesItsParts(MakersLimit makers, Limit limit) {
     return job.wheelEnds().noneMatch(end -> makers.covers(end.path().toString()))
         && covered(makers).noneMatch(part -> part.partKind() == limit.part());
+  }
+
+  private static boolean isAbsurd(MakersLimit makers, Limit limit) {
+    return Property.of(limit.part(), limit.property())
+        .flatMap(Property::atMost)
+        .filter(most -> exceeds(makers.value(), most))
+        .isPresent();
+  }
+
+  /** Of two kinds of quantity neither exceeds the other; that is refused by its own message. */
+  @SuppressWarnings("unchecked") // both are of one class
+  private static <Q extends Quantity<Q>> boolean exceeds(Quantity<?> value, Quantity<?> most) {
+    return value.getClass() == most.getClass() && ((Q) value).compareTo((Q) most) > 0;
   }
 
   private Stream<Part> covered(MakersLimit makers) {

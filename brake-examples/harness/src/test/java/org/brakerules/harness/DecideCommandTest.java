@@ -32,7 +32,7 @@ class DecideCommandTest {
   }
 
   @Test
-  void job_with_every_part_decided_gives_exit_code_0() throws IOException {
+  void brake_whose_essential_parts_are_stated_away_is_not_complete() throws IOException {
     String job =
         """
         {
@@ -55,8 +55,8 @@ class DecideCommandTest {
 
     CommandLineRun run = CommandLineRun.withInput(job, "decide", "-");
 
-    assertThat(run.out()).contains("0 on hold; 0 to replace, 0 undecided");
-    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("The part is missing.");
+    assertThat(run.exitCode()).isEqualTo(1);
   }
 
   @Test

@@ -65,8 +65,8 @@ class ReportTest {
   @Test
   void what_is_still_needed_says_where_with_what_how_and_against_which_limit() {
     assertThat(report(DemoJob.WHEEL_ON))
-        .contains("[ ] Measure: rotation of the cam from rest until the linings meet the drum")
-        .contains("With: protractor. Turn the cam by the adjuster arm")
+        .contains("[ ] Measure: rotation of the cam with the linings on the drum")
+        .contains("With: protractor. With the linings held against the drum")
         .contains("Limit it will meet: at most 120 deg");
   }
 

@@ -43,9 +43,10 @@ public record JobDecision(
     return decisions.stream().filter(Decision::hold).toList();
   }
 
-  /** Whether every part is decided and none stops work. */
+  /** Whether there is a decision, every part is decided, and none stops work. */
   public boolean complete() {
-    return decisions.stream()
-        .noneMatch(one -> one.hold() || one.disposition() == Disposition.UNDECIDED);
+    return !decisions.isEmpty()
+        && decisions.stream()
+            .noneMatch(one -> one.hold() || one.disposition() == Disposition.UNDECIDED);
   }
 }

@@ -9,7 +9,10 @@ public enum RoadAnswer {
   SILENT,
   /** Every limit and sign the rule set names was looked at and met. */
   MET,
-  /** A limit or sign the rule set names is not known yet. */
+  /**
+   * A limit or sign the rule set names is not known yet; or all that are known are met, and the
+   * part is replaced or on hold for another reason, of which the law may speak in general words.
+   */
   OPEN,
   /** A limit or sign the rule set names is failed. */
   FAILED

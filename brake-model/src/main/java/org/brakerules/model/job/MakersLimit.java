@@ -19,11 +19,16 @@ public record MakersLimit(
   /**
    * Checks the limit.
    *
-   * @throws IllegalArgumentException if the limit or the document is not named
+   * @throws IllegalArgumentException if the limit or the document is not named, or the value is
+   *     negative
    */
   public MakersLimit {
     if (limit.isBlank()) {
       throw new IllegalArgumentException("A maker's limit names the limit it replaces.");
+    }
+    if (value.isNegative()) {
+      throw new IllegalArgumentException(
+          "The maker's limit for " + limit + " is " + value + "; a limit is never negative.");
     }
     if (document.isBlank()) {
       throw new IllegalArgumentException(

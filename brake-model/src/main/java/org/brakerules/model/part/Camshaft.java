@@ -8,7 +8,7 @@ import org.brakerules.model.reading.Measurement;
 @PartRecord
 public record Camshaft(
     Tag tag,
-    @Means("the hand of the shaft as found, by its marking or its S") Hand hand,
+    @Means("the hand of the shaft as found, by its marking or its maker's list") Hand hand,
     @Means("crack in the cam head, a journal or the body") Sign crack,
     @Means("flat on the cam profile") Sign flat,
     @Means("groove worn across the cam profile") Sign groove,
@@ -37,7 +37,9 @@ public record Camshaft(
         Measurement<Length> endPlay,
     @Means("free movement between adjuster gear and spline") @AtMost("1 in")
         Measurement<Length> splineBacklash,
-    @Means("rotation of the cam from rest until the linings meet the drum") @AtMost("360 deg")
+    @Means(
+            "rotation of the cam with the linings on the drum: the angle from its lowest point to the roller")
+        @AtMost("360 deg")
         Measurement<Angle> rotation,
     @Means("diameter of a journal") @AtMost("6 in") Measurement<Length> journalDiameter)
     implements Part {

@@ -133,6 +133,29 @@ public enum PartKind {
     return stations;
   }
 
+  /** Whether every S-cam brake has this part, so that it can be missing but never "not fitted". */
+  public boolean isEssential() {
+    return switch (this) {
+      case CAMSHAFT,
+          CAMSHAFT_BUSHING,
+          CAMSHAFT_SEAL,
+          CAMSHAFT_BRACKET,
+          SPIDER,
+          CAM_ROLLER,
+          RETURN_SPRING,
+          SHOE,
+          LINING,
+          DRUM,
+          SLACK_ADJUSTER,
+          CLEVIS,
+          PUSH_ROD,
+          CHAMBER,
+          HOSE ->
+          true;
+      default -> false;
+    };
+  }
+
   /** Whether parts of this kind are told apart by station. */
   public boolean hasStations() {
     return !stations.contains(Station.WHOLE_PART);

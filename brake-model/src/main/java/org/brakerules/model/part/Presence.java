@@ -6,6 +6,6 @@ public enum Presence {
   FITTED,
   /** The brake should have the part, and it is not there. */
   MISSING,
-  /** This brake does not have the part. */
+  /** This brake does not have the part. Of an essential part it counts as missing. */
   NOT_FITTED
 }

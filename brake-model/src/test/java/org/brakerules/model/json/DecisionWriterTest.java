@@ -34,7 +34,7 @@ class DecisionWriterTest {
               "date": "2026-11-20",
               "ruleSet": "us-federal",
               "scope": "wheel-on",
-              "complete": true,
+              "complete": false,
               "holds": [],
               "decisions": [],
               "cautions": []

@@ -85,11 +85,12 @@ public final class DecisionMaker {
     Place place = part.part().place();
     List<Finding> findings = all.stream().filter(one -> one.part().place().equals(place)).toList();
     List<Point> points = tables.points().of(place.kind());
+    OpenPoints open = new OpenPoints(points, tables.limits(), checks, job.scope());
     List<Needed> needed =
-        part.part().presence() == Presence.MISSING
-            ? List.of()
-            : new OpenPoints(points, tables.limits(), checks, job.scope()).of(part, findings);
-    List<Reason> reasons = new Reasons(part, points, findings, needed, hasRules(place)).all();
+        part.part().presence() == Presence.MISSING ? List.of() : open.of(part, findings);
+    boolean judged = hasRules(place) && points.stream().anyMatch(one -> open.isNeeded(part, one));
+    List<Reason> reasons =
+        new Reasons(part, points, findings, needed, hasRules(place), judged, job.scope()).all();
     return new Decision(
         place,
         reasons.stream()
@@ -122,14 +123,15 @@ public final class DecisionMaker {
     List<InspectedPart> parts = new ArrayList<>();
     for (Axle axle : axles().toList()) {
       for (WheelEnd end : axle.wheelEnds()) {
+        List<Place> expected = end.layout().expectedParts(end.path(), job.scope());
         Set<Place> mentioned = new HashSet<>();
         for (Part part : end.parts()) {
           mentioned.add(part.place());
-          if (part.presence() != Presence.NOT_FITTED) {
-            parts.add(inspected(new Subject(axle.kind(), end.layout(), part), true));
-          }
+          onTheBench(part, expected)
+              .map(one -> inspected(new Subject(axle.kind(), end.layout(), one), true))
+              .ifPresent(parts::add);
         }
-        for (Place place : end.layout().expectedParts(end.path(), job.scope())) {
+        for (Place place : expected) {
           if (!mentioned.contains(place)) {
             Part blank = place.kind().blank(Tag.asFound(place));
             parts.add(inspected(new Subject(axle.kind(), end.layout(), blank), false));
@@ -139,6 +141,16 @@ public final class DecisionMaker {
     }
     parts.sort(Comparator.comparing(part -> part.part().place()));
     return parts;
+  }
+
+  /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
+  private static Optional<Part> onTheBench(Part part, List<Place> expected) {
+    if (part.presence() != Presence.NOT_FITTED) {
+      return Optional.of(part);
+    }
+    return part.partKind().isEssential() && expected.contains(part.place())
+        ? Optional.of(part.partKind().blank(Tag.missing(part.place())))
+        : Optional.empty();
   }
 
   private InspectedPart inspected(Subject subject, boolean mentioned) {

@@ -20,7 +20,9 @@ public enum GeneralRule {
   /** The part is not where it belongs. */
   MISSING("GENERAL-050", "Part missing", Verdict.UNDECIDED),
   /** Something wrong was found that no rule speaks of. */
-  UNANSWERED("GENERAL-060", "A finding no rule answers", Verdict.UNDECIDED);
+  UNANSWERED("GENERAL-060", "A finding no rule answers", Verdict.UNDECIDED),
+  /** The brake is not far enough apart to judge the part. */
+  NOT_LAID_OPEN("GENERAL-070", "Part not laid open", Verdict.UNDECIDED);
 
   private static final Source PRINCIPLES =
       new Source("PRINCIPLES", "", "Principles of this rule base", Standing.DERIVED);

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.brakerules.internal.engine.Finding;
+import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Finds;
+import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Selector.Fit;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
@@ -17,6 +19,7 @@ import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
 
 /** Every reason for the decision on one part. */
@@ -34,6 +37,8 @@ final class Reasons {
   private final List<Finding> findings;
   private final List<Needed> needed;
   private final boolean hasRules;
+  private final boolean judged;
+  private final Scope scope;
   private final List<Reason> reasons = new ArrayList<>();
 
   Reasons(
@@ -41,12 +46,16 @@ final class Reasons {
       List<Point> points,
       List<Finding> findings,
       List<Needed> needed,
-      boolean hasRules) {
+      boolean hasRules,
+      boolean judged,
+      Scope scope) {
     this.part = part;
     this.points = points;
     this.findings = findings;
     this.needed = needed;
     this.hasRules = hasRules;
+    this.judged = judged;
+    this.scope = scope;
   }
 
   List<Reason> all() {
@@ -62,7 +71,8 @@ final class Reasons {
     if (reasons.isEmpty()) {
       reasons.add(
           GeneralRule.ALL_LOOKED_AT.reason(
-              "Every look and reading this decision needs was taken, and none speaks against it.",
+              "Every look and reading this decision needs was taken, and none speaks against it."
+                  + whatTheScopeLeaves(),
               "",
               List.of()));
     }
@@ -114,29 +124,52 @@ final class Reasons {
               "Look at or measure what is listed as needed.",
               List.of()));
     }
-    return hasRules
+    if (!hasRules) {
+      return Optional.of(
+          GeneralRule.NO_RULES.reason(
+              "This rule base has no rules for this kind of part yet.",
+              "Decide it by the maker's manual.",
+              List.of()));
+    }
+    return judged
         ? Optional.empty()
         : Optional.of(
-            GeneralRule.NO_RULES.reason(
-                "This rule base has no rules for this kind of part yet.",
-                "Decide it by the maker's manual.",
+            GeneralRule.NOT_LAID_OPEN.reason(
+                "With the brake this far apart (" + words(scope) + ") the part cannot be judged.",
+                "Open the brake further, or state the scope that was reached.",
                 List.of()));
+  }
+
+  /** What went unseen because the brake was not opened further is said, never passed over. */
+  private String whatTheScopeLeaves() {
+    return scope == Scope.CAMSHAFT_OUT
+        ? ""
+        : " This speaks only of what can be seen with the brake this far apart ("
+            + words(scope)
+            + ").";
+  }
+
+  private static String words(Scope scope) {
+    return Names.of(scope).replace('-', ' ');
   }
 
   /** A finding that no rule speaks of never lets a part pass. */
   private Optional<Reason> unanswered() {
     List<Evidence> open = new ArrayList<>();
+    List<String> found = new ArrayList<>();
     List<Evidence> answered = reasons.stream().flatMap(one -> one.evidence().stream()).toList();
     for (Check check : part.checks(CheckStatus.BEYOND)) {
       Evidence measured = new Evidence.Measured(check);
       if (!answered.contains(measured)) {
         open.add(measured);
+        found.add("a reading beyond " + check.limitId());
       }
     }
-    for (Point point : points) {
-      Evidence seen = new Evidence.Stated(part.part().place(), point.property().name(), "seen");
-      if (isFaultSeen(point) && !answered.contains(seen)) {
+    for (Property sign : Property.signs(part.part().partKind())) {
+      Evidence seen = new Evidence.Stated(part.part().place(), sign.name(), "seen");
+      if (isFaultSeen(sign) && !answered.contains(seen)) {
         open.add(seen);
+        found.add(sign.meaning());
       }
     }
     if (open.isEmpty() || reasons.stream().anyMatch(one -> one.verdict() == Verdict.REPLACE)) {
@@ -144,15 +177,18 @@ final class Reasons {
     }
     return Optional.of(
         GeneralRule.UNANSWERED.reason(
-            "Something wrong was found that no rule speaks of.",
-            "Decide it by the maker's manual.",
+            "Found, and no rule speaks of it: " + String.join("; ", found) + ".",
+            "Do not put the part back on this answer; decide it by the maker's manual.",
             open));
   }
 
-  private boolean isFaultSeen(Point point) {
-    return point.finds() == Finds.FAULT
-        && !point.ofLayout()
-        && point.selector().fit(part.subject()) != Fit.NO
-        && part.shows(point.property(), Sign.SEEN);
+  /** Every sign is a fault, but those that the points call good or not for this part. */
+  private boolean isFaultSeen(Property sign) {
+    return part.shows(sign, Sign.SEEN)
+        && points.stream()
+            .filter(point -> !point.ofLayout() && point.property().name().equals(sign.name()))
+            .noneMatch(
+                point ->
+                    point.finds() == Finds.GOOD || point.selector().fit(part.subject()) == Fit.NO);
   }
 }

@@ -43,7 +43,14 @@ final class RoadJudge {
       }
     }
     laws.forEach(law -> answers.addAll(bySigns(part, law)));
-    return gravest(answers);
+    RoadAnswer answer = gravest(answers);
+    return answer == RoadAnswer.MET && isUnfit(reasons) ? RoadAnswer.OPEN : answer;
+  }
+
+  /** Laws also forbid what is broken or worn out in general words that no clause here cites. */
+  private static boolean isUnfit(List<Reason> reasons) {
+    return reasons.stream()
+        .anyMatch(one -> one.verdict() == Verdict.REPLACE || one.verdict() == Verdict.HOLD);
   }
 
   private boolean failsByLaw(Reason reason) {

@@ -74,7 +74,7 @@ public final class LimitTable {
             kind,
             property.name(),
             comparison(row),
-            value(row),
+            value(row, property),
             row.required("value"),
             row.optional("station").map(name -> station(row, name)),
             row.list("methods").stream().map(name -> method(row, name)).toList(),
@@ -98,9 +98,13 @@ public final class LimitTable {
         Arrays.stream(Comparison.values()).map(Comparison::inWords).toList());
   }
 
-  private static Quantity<?> value(Row row) {
+  private static Quantity<?> value(Row row, Property property) {
     try {
-      return Quantities.parse(row.required("value"));
+      Quantity<?> value = Quantities.parse(row.required("value"));
+      if (property.quantity().filter(kind -> kind.isInstance(value)).isEmpty()) {
+        throw row.mistake("\"" + value + "\" is no value of " + property.name());
+      }
+      return value;
     } catch (QuantityFormatException e) {
       throw row.mistake("\"" + e.found() + "\" is no value; write " + e.expected());
     }

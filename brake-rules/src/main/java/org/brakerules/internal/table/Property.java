@@ -1,6 +1,7 @@
 package org.brakerules.internal.table;
 
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -9,10 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.brakerules.model.part.AtMost;
 import org.brakerules.model.part.Means;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.part.Tag;
+import org.brakerules.model.quantity.Quantities;
+import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 
 /** One property of a record of the model, read by its name. */
@@ -40,6 +44,14 @@ public final class Property {
     return Arrays.stream(type.getRecordComponents())
         .filter(one -> one.getType() != Tag.class)
         .collect(Collectors.toUnmodifiableMap(RecordComponent::getName, Property::new));
+  }
+
+  /** The signs of a kind of part, in the order of its record. */
+  public static List<Property> signs(PartKind kind) {
+    return Arrays.stream(kind.recordType().getRecordComponents())
+        .flatMap(component -> of(kind, component.getName()).stream())
+        .filter(Property::isSign)
+        .toList();
   }
 
   static List<String> names(Class<?> type) {
@@ -73,6 +85,20 @@ public final class Property {
   /** Whether it is measured. */
   public boolean isMeasurement() {
     return component.getType() == Measurement.class;
+  }
+
+  /** The kind of quantity it is measured in; empty if it is not measured. */
+  Optional<Class<?>> quantity() {
+    return component.getGenericType() instanceof ParameterizedType measured
+            && measured.getActualTypeArguments()[0] instanceof Class<?> kind
+        ? Optional.of(kind)
+        : Optional.empty();
+  }
+
+  /** The largest value it can have on a real brake; empty if none is stated. */
+  public Optional<Quantity<?>> atMost() {
+    return Optional.ofNullable(component.getAnnotation(AtMost.class))
+        .map(most -> Quantities.parse(most.value()));
   }
 
   /** Whether it is one of a closed list of states. */

@@ -18,7 +18,7 @@ enum Chapter {
       "Goes back",
       Disposition.REUSE,
       "GENERAL-010",
-      "Everything the decision needs was looked at, and nothing speaks against the part",
+      "Everything the decision needs at this scope was looked at, and nothing speaks against the part",
       Ink.GOOD);
 
   private final String title;

@@ -1,0 +1,96 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.concurrent.atomic.LongAdder;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.Evidence.AlsoReplaced;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.Reason;
+import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.part.Place;
+import org.brakerules.random.RandomJobs;
+import org.brakerules.random.Seeds;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every reason of the decision on any job at all. */
+class ReasonPropertiesTest {
+
+  private static final int JOBS = 10_000;
+
+  private final BrakeRules rules = BrakeRules.standard();
+
+  @Test
+  void no_reason_goes_in_a_circle() {
+    LongAdder consequences = new LongAdder();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          JobDecision answer = rules.decide(RandomJobs.of(seed));
+          for (Decision decision : answer.decisions()) {
+            for (Reason reason : decision.reasons()) {
+              for (AlsoReplaced cause : causes(reason)) {
+                consequences.increment();
+                assertThat(holds(answer, cause, Set.of(decision.part())))
+                    .as("%s: %s rests on %s", decision.part(), reason.rule(), cause)
+                    .isTrue();
+              }
+            }
+          }
+        });
+    assertThat(consequences.sum()).isGreaterThan(1_000);
+  }
+
+  @Test
+  void every_name_in_a_sentence_is_filled_in() {
+    Set<String> spoke = new ConcurrentSkipListSet<>();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          for (Decision decision : rules.decide(RandomJobs.of(seed)).decisions()) {
+            for (Reason reason : decision.reasons()) {
+              spoke.add(reason.rule());
+              for (String sentence : List.of(reason.sentence(), reason.action())) {
+                assertThat(sentence)
+                    .as("%s", reason.rule())
+                    .doesNotContain("{", "}", "  ", " ,", " .", "()");
+              }
+            }
+          }
+        });
+    assertThat(spoke)
+        .as("every rule speaks in some random job")
+        .containsAll(rules.rules().stream().map(Rule::id).toList());
+  }
+
+  private static List<AlsoReplaced> causes(Reason reason) {
+    return reason.evidence().stream()
+        .filter(AlsoReplaced.class::isInstance)
+        .map(AlsoReplaced.class::cast)
+        .toList();
+  }
+
+  /** Whether a part of the kind is replaced for a reason that needs none of the parts passed. */
+  private static boolean holds(JobDecision answer, AlsoReplaced cause, Set<Place> passed) {
+    return answer.decisions().stream()
+        .filter(one -> one.part().wheelEnd().equals(cause.wheelEnd()))
+        .filter(one -> one.part().kind() == cause.kind())
+        .filter(one -> one.disposition() == Disposition.REPLACE)
+        .filter(one -> !passed.contains(one.part()))
+        .anyMatch(one -> holds(answer, one, passed));
+  }
+
+  private static boolean holds(JobDecision answer, Decision replaced, Set<Place> passed) {
+    Set<Place> further = new HashSet<>(passed);
+    further.add(replaced.part());
+    return replaced.reasons().stream()
+        .filter(reason -> reason.verdict() == Verdict.REPLACE)
+        .anyMatch(
+            reason -> causes(reason).stream().allMatch(cause -> holds(answer, cause, further)));
+  }
+}
