@@ -7,10 +7,5 @@ public enum SealKind {
   MAIN_AND_DUST_LIP,
   /** An O-ring or packing, which has no direction. */
   O_RING,
-  UNKNOWN;
-
-  /** Whether this kind is known to have a lip. */
-  public boolean hasLip() {
-    return this == ONE_LIP || this == MAIN_AND_DUST_LIP;
-  }
+  UNKNOWN
 }

@@ -7,7 +7,6 @@ import org.brakerules.internal.table.Subject;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.part.Part;
-import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Sign;
 
 /**
@@ -21,10 +20,6 @@ record InspectedPart(Subject subject, boolean inspected, List<Check> checks) {
 
   Part part() {
     return subject.part();
-  }
-
-  boolean present() {
-    return part().presence() == Presence.FITTED;
   }
 
   List<Check> checksOf(String property) {

@@ -2,6 +2,7 @@ package org.brakerules.internal.engine;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -151,7 +152,7 @@ final class RuleTexts {
     }
   }
 
-  private static String unknown(String what, String name, java.util.Collection<String> known) {
+  private static String unknown(String what, String name, Collection<String> known) {
     List<String> sorted = new ArrayList<>(known);
     sorted.sort(null);
     return "names \""

@@ -1,6 +1,5 @@
 package org.brakerules.internal.table;
 
-import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
@@ -12,10 +11,4 @@ import org.brakerules.model.part.Part;
  * @param layout how its brake is built
  * @param part the part
  */
-public record Subject(AxleKind axleKind, Layout layout, Part part) {
-
-  /** The subject of a part of a job. */
-  public static Subject of(AxleKind axleKind, WheelEnd end, Part part) {
-    return new Subject(axleKind, end.layout(), part);
-  }
-}
+public record Subject(AxleKind axleKind, Layout layout, Part part) {}
