@@ -5,13 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.internal.decide.Bearings;
 import org.brakerules.internal.decide.DecisionMaker;
 import org.brakerules.internal.decide.PointsBefore;
+import org.brakerules.internal.decide.WhatNext;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.BrakeJob;
@@ -35,11 +38,13 @@ public final class BrakeRules {
 
   private final Tables tables;
   private final RuleEngine engine;
+  private final WhatNext whatNext;
   private final RuleBaseVersion version;
 
   private BrakeRules(Tables tables, RuleEngine engine, RuleBaseVersion version) {
     this.tables = tables;
     this.engine = engine;
+    this.whatNext = new WhatNext(tables.points(), new Bearings(tables, engine.rules()));
     this.version = version;
   }
 
@@ -66,13 +71,15 @@ public final class BrakeRules {
    */
   public JobDecision decide(BrakeJob job) {
     new JobAdmission(tables, job).check();
+    List<Decision> decisions = new DecisionMaker(job, tables, engine).decide();
     return new JobDecision(
         version,
         job.reference(),
         job.date(),
         job.ruleSet(),
         job.scope(),
-        new DecisionMaker(job, tables, engine).decide(),
+        decisions,
+        whatNext.of(decisions),
         tables.cautions().due(job.scope()));
   }
 
@@ -135,6 +142,13 @@ public final class BrakeRules {
                     rule.reads(),
                     rule.text()))
         .toList();
+  }
+
+  /**
+   * The folders of the rule base, from the camshaft outwards; each is named after what it holds.
+   */
+  public List<String> components() {
+    return Tables.components();
   }
 
   /** Every row of every limit table, in the order of the tables. */

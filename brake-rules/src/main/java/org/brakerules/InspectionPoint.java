@@ -20,6 +20,7 @@ import org.brakerules.model.reading.Station;
  * @param what what to look for or measure, as a noun phrase
  * @param at where the reading is taken
  * @param methods the methods the limit accepts; empty if it is a look
+ * @param conditions under which conditions the reading counts, each as the end of a sentence
  * @param instrument what to look or measure with
  * @param how how to do it, with the direction
  * @param from the scope from which on it is needed
@@ -34,6 +35,7 @@ public record InspectionPoint(
     String what,
     Station at,
     List<Method> methods,
+    List<String> conditions,
     String instrument,
     String how,
     Scope from,
@@ -42,6 +44,7 @@ public record InspectionPoint(
   /** Keeps its own copies of the lists. */
   public InspectionPoint {
     methods = List.copyOf(methods);
+    conditions = List.copyOf(conditions);
     limits = List.copyOf(limits);
   }
 }

@@ -44,14 +44,14 @@ final class JobAdmission {
     Optional<Limit> row = tables.limits().first(makers.limit());
     if (row.isEmpty()) {
       problems.add(unknown("limit", makers.limit(), tables.limits().ids()));
-    } else if (row.get().value().getClass() != makers.value().getClass()) {
+    } else if (!isSameKind(row.get(), makers.value())) {
       problems.add(
           "The maker's limit for "
               + makers.limit()
               + " is "
               + makers.value()
-              + "; write it in the unit of a value such as "
-              + row.get().value()
+              + "; write "
+              + example(row.get())
               + ".");
     }
     row.filter(limit -> isAbsurd(makers, limit))
@@ -85,6 +85,19 @@ final class JobAdmission {
   private boolean missesItsParts(MakersLimit makers, Limit limit) {
     return job.wheelEnds().noneMatch(end -> makers.covers(end.path().toString()))
         && covered(makers).noneMatch(part -> part.partKind() == limit.part());
+  }
+
+  private static boolean isSameKind(Limit limit, Quantity<?> value) {
+    return Property.of(limit.part(), limit.property())
+        .filter(property -> property.measures(value))
+        .isPresent();
+  }
+
+  private static String example(Limit limit) {
+    return limit
+        .value()
+        .map(value -> "it in the unit of a value such as " + value)
+        .orElse("a value of " + limit.property());
   }
 
   private static boolean isAbsurd(MakersLimit makers, Limit limit) {

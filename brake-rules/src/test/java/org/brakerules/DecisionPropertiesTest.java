@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,6 +17,7 @@ import org.brakerules.internal.table.Point.Demand;
 import org.brakerules.internal.table.Selector.Fit;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
+import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.JobDecision;
@@ -30,7 +32,7 @@ import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.reading.Measurement;
-import org.brakerules.random.RandomJobs;
+import org.brakerules.random.Answer;
 import org.brakerules.random.Records;
 import org.brakerules.random.Seeds;
 import org.junit.jupiter.api.Test;
@@ -43,16 +45,14 @@ class DecisionPropertiesTest {
   private static final Set<Disposition> GOES_BACK =
       Set.of(Disposition.REUSE, Disposition.CLEAN, Disposition.ADJUST);
 
-  private final BrakeRules rules = BrakeRules.standard();
-
   @Test
   void every_part_mentioned_or_expected_has_exactly_one_decision_in_path_order() {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
-          List<Place> decided = rules.decide(job).decisions().stream().map(Decision::part).toList();
-          assertThat(decided).containsExactlyElementsOf(places(job));
+          Answer answer = Answer.of(seed);
+          List<Place> decided = answer.decision().decisions().stream().map(Decision::part).toList();
+          assertThat(decided).containsExactlyElementsOf(places(answer.job()));
         });
   }
 
@@ -63,7 +63,7 @@ class DecisionPropertiesTest {
     Seeds.each(
         JOBS,
         seed -> {
-          for (Decision one : rules.decide(RandomJobs.of(seed)).decisions()) {
+          for (Decision one : Answer.of(seed).decision().decisions()) {
             List<Verdict> verdicts = one.reasons().stream().map(Reason::verdict).toList();
             assertThat(verdicts).as("%s", one.part()).isNotEmpty();
             assertThat(one.disposition()).as("%s", one.part()).isEqualTo(worst(verdicts));
@@ -82,11 +82,16 @@ class DecisionPropertiesTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
-          JobDecision answer = rules.decide(job);
+          BrakeJob job = Answer.of(seed).job();
+          JobDecision answer = Answer.of(seed).decision();
           for (VehicleUnit unit : job.units()) {
             for (Axle axle : unit.axles()) {
-              axle.wheelEnds().forEach(end -> checkParts(job, axle, end, answer));
+              for (WheelEnd end : axle.wheelEnds()) {
+                for (Part part : end.parts()) {
+                  Subject subject = new Subject(unit.builtOn(), axle.kind(), end.layout(), part);
+                  checkPart(job, subject, answer);
+                }
+              }
             }
           }
         });
@@ -117,48 +122,57 @@ class DecisionPropertiesTest {
         .orElse(Disposition.REUSE);
   }
 
-  private static void checkParts(BrakeJob job, Axle axle, WheelEnd end, JobDecision answer) {
-    for (Part part : end.parts()) {
-      answer
-          .decision(part.place())
-          .filter(one -> GOES_BACK.contains(one.disposition()))
-          .ifPresent(
-              one -> {
-                assertThat(one.needed()).as("%s", part.place()).isEmpty();
-                assertThat(open(job, new Subject(axle.kind(), end.layout(), part)))
-                    .as("%s goes back", part)
-                    .isEmpty();
-              });
-    }
+  private static void checkPart(BrakeJob job, Subject subject, JobDecision answer) {
+    Part part = subject.part();
+    answer
+        .decision(part.place())
+        .filter(one -> GOES_BACK.contains(one.disposition()))
+        .ifPresent(
+            one -> {
+              assertThat(one.needed()).as("%s", part.place()).isEmpty();
+              assertThat(open(job, subject)).as("%s goes back", part).isEmpty();
+            });
   }
 
   /** The points a part needs by the tables alone, that the job leaves open. */
   private static List<String> open(BrakeJob job, Subject subject) {
-    LimitsOfJob limits =
-        new LimitsOfJob(TABLES.limits(), job.date(), job.ruleSet(), job.makersLimits());
     return TABLES.points().of(subject.part().partKind()).stream()
         .filter(point -> job.scope().reaches(point.from()))
         .filter(point -> point.selector().fit(subject) != Fit.NO)
         .filter(
             point ->
                 point.demand() == Demand.ALWAYS
-                    || (point.demand() == Demand.WITH_LIMIT && hasLimit(limits, point, subject)))
+                    || (point.demand() == Demand.WITH_LIMIT && hasLimit(job, point, subject)))
         .filter(point -> isOpen(point, subject))
         .map(Point::id)
         .toList();
   }
 
-  private static boolean hasLimit(LimitsOfJob limits, Point point, Subject subject) {
-    return TABLES.limits().idsFor(point.part()).stream()
-        .flatMap(id -> limits.rows(id, subject).stream())
-        .anyMatch(row -> row.limit().property().equals(point.property().name()));
+  /** A row without a value is a limit only where the maker gives one. */
+  private static boolean hasLimit(BrakeJob job, Point point, Subject subject) {
+    LimitsOfJob limits =
+        new LimitsOfJob(TABLES.limits(), job.date(), job.ruleSet(), job.makersLimits());
+    String path = subject.part().place().toString();
+    return TABLES.limits().of(point.part(), point.property().name()).stream()
+        .map(Limit::id)
+        .distinct()
+        .anyMatch(
+            id ->
+                limits.rows(id, subject).stream().anyMatch(row -> !row.limit().written().isEmpty())
+                    || job.makersLimits().stream()
+                        .anyMatch(one -> one.limit().equals(id) && one.covers(path)));
   }
 
   private static boolean isOpen(Point point, Subject subject) {
-    Object holder = point.ofLayout() ? subject.layout() : subject.part();
-    Object value = Records.valueOf(holder, point.property().name());
+    Object value =
+        switch (point.owner()) {
+          case PART -> Records.valueOf(subject.part(), point.property().name());
+          case LAYOUT -> Records.valueOf(subject.layout(), point.property().name());
+          case VEHICLE -> subject.builtOn();
+        };
     return value instanceof Measurement<?> measurement
         ? !measurement.taken()
-        : value == Sign.NOT_CHECKED || value.toString().equals("UNKNOWN");
+        : Set.of(Sign.NOT_CHECKED, Optional.empty()).contains(value)
+            || value.toString().equals("UNKNOWN");
   }
 }

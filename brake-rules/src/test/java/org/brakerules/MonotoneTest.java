@@ -21,6 +21,7 @@ import org.brakerules.model.part.Sign;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Reading;
+import org.brakerules.random.Answer;
 import org.brakerules.random.Dice;
 import org.brakerules.random.RandomJobs;
 import org.brakerules.random.Seeds;
@@ -41,7 +42,7 @@ class MonotoneTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
+          BrakeJob job = Answer.of(seed).job();
           List<Observation> unseen =
               Observation.all(job).stream()
                   .filter(one -> one.value() == Sign.NOT_SEEN)
@@ -49,7 +50,7 @@ class MonotoneTest {
                   .toList();
           if (!unseen.isEmpty()) {
             Observation fault = new Dice(seed).any(unseen);
-            compare(job, fault, Sign.SEEN);
+            compare(Answer.of(seed), fault, Sign.SEEN);
             tried.increment();
           }
         });
@@ -62,24 +63,24 @@ class MonotoneTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
+          BrakeJob job = Answer.of(seed).job();
           List<Check> checks =
-              beyond(rules.decide(job)).stream()
+              beyond(Answer.of(seed).decision()).stream()
                   .filter(check -> reading(job, check).isPresent())
                   .toList();
           if (!checks.isEmpty()) {
             Check beyond = new Dice(seed).any(checks);
             Observation reading = reading(job, beyond).orElseThrow();
-            compare(job, reading, further((Measurement<?>) reading.value(), beyond));
+            compare(Answer.of(seed), reading, further((Measurement<?>) reading.value(), beyond));
             tried.increment();
           }
         });
     assertThat(tried.sum()).isGreaterThan(JOBS / 10);
   }
 
-  private void compare(BrakeJob job, Observation changed, Object worse) {
-    JobDecision before = rules.decide(job);
-    JobDecision after = rules.decide(changed.changedTo(worse, job));
+  private void compare(Answer answer, Observation changed, Object worse) {
+    JobDecision before = answer.decision();
+    JobDecision after = rules.decide(changed.changedTo(worse, answer.job()));
     assertThat(after.decisions()).hasSameSizeAs(before.decisions());
     for (Decision was : before.decisions()) {
       Decision is = after.decision(was.part()).orElseThrow();
@@ -139,7 +140,8 @@ class MonotoneTest {
                   reading.station(),
                   reading.method(),
                   reading.uncertainty(),
-                  reading.reservoirPressure())
+                  reading.reservoirPressure(),
+                  reading.moment())
               : reading);
     }
     return new Measurement(readings);

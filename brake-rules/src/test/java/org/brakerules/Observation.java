@@ -49,7 +49,7 @@ record Observation(Subject subject, RecordComponent component) {
         for (WheelEnd end : axle.wheelEnds()) {
           for (Part part : end.parts()) {
             if (part.presence() == Presence.FITTED) {
-              Subject subject = new Subject(axle.kind(), end.layout(), part);
+              Subject subject = new Subject(unit.builtOn(), axle.kind(), end.layout(), part);
               for (RecordComponent component : Records.components(part.getClass())) {
                 Class<?> type = component.getType();
                 if (type == Sign.class || type == Measurement.class) {

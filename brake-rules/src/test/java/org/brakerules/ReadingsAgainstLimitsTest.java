@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +24,6 @@ import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Evidence.Measured;
 import org.brakerules.model.decision.JobDecision;
-import org.brakerules.model.decision.Standing;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
@@ -33,11 +33,16 @@ import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Presence;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.quantity.Torque;
 import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
+import org.brakerules.random.Answer;
 import org.brakerules.random.ChangedJob;
-import org.brakerules.random.RandomJobs;
 import org.brakerules.random.Records;
 import org.brakerules.random.Seeds;
 import org.junit.jupiter.api.Test;
@@ -72,11 +77,26 @@ class ReadingsAgainstLimitsTest {
 
   private final BrakeRules rules = BrakeRules.standard();
 
+  /** The least and the highest reservoir pressure for an applied stroke. */
+  private static final Map<String, List<String>> TEST_PRESSURE =
+      Map.of("us-federal", List.of("80 psi", "90 psi"), "quebec", List.of("90 psi", "100 psi"));
+
+  /** How the ids of the laws of each rule set begin. */
+  private static final Map<String, String> LAWS =
+      Map.of("us-federal", "US-49-CFR", "quebec", "QUEBEC-C-24");
+
   /** What a second reader of the tables finds of one part. */
   private record Place(AxleKind axle, Layout layout, Part part) {}
 
-  /** A limit as the second reader takes it. */
-  private record InForce(Limit row, String written) {}
+  /** A limit as the second reader takes it, with its amount in the smallest unit of its kind. */
+  private record InForce(Limit row, String source, BigDecimal amount) {}
+
+  /** Whether a row is for a part. */
+  private enum Fits {
+    YES,
+    NO,
+    NOT_STATED
+  }
 
   @Test
   void at_most_one_row_of_a_limit_fits_a_part() {
@@ -84,7 +104,7 @@ class ReadingsAgainstLimitsTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
+          BrakeJob job = Answer.of(seed).job();
           for (Place place : places(job)) {
             Map<String, Integer> rows = new HashMap<>();
             rowsFor(place, job).forEach(row -> rows.merge(row.id(), 1, Integer::sum));
@@ -104,8 +124,8 @@ class ReadingsAgainstLimitsTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
-          JobDecision answer = rules.decide(job);
+          BrakeJob job = Answer.of(seed).job();
+          JobDecision answer = Answer.of(seed).decision();
           for (Place place : places(job)) {
             if (place.part().presence() == Presence.NOT_FITTED) {
               continue;
@@ -140,9 +160,9 @@ class ReadingsAgainstLimitsTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
+          BrakeJob job = Answer.of(seed).job();
           assertThat(verdicts(rules.decide(ChangedJob.inMillimetres(job))))
-              .isEqualTo(verdicts(rules.decide(job)));
+              .isEqualTo(verdicts(Answer.of(seed).decision()));
         });
   }
 
@@ -172,41 +192,94 @@ class ReadingsAgainstLimitsTest {
     return places;
   }
 
+  /** The rows that fit a part; of a limit none of whose rows could fit, the one for the rest. */
   private static List<Limit> rowsFor(Place place, BrakeJob job) {
-    return LIMITS.stream()
-        .filter(row -> row.part() == place.part().partKind())
-        .filter(row -> row.ruleSet().isEmpty() || row.ruleSet().get().equals(job.ruleSet()))
-        .filter(row -> row.from().isEmpty() || row.from().get().compareTo(job.date()) <= 0)
-        .filter(row -> row.to().isEmpty() || row.to().get().compareTo(job.date()) >= 0)
-        .filter(row -> appliesTo(row.appliesTo(), place))
+    List<Limit> holding =
+        LIMITS.stream()
+            .filter(row -> row.part() == place.part().partKind())
+            .filter(row -> row.ruleSet().isEmpty() || row.ruleSet().get().equals(job.ruleSet()))
+            .filter(row -> row.from().isEmpty() || row.from().get().compareTo(job.date()) <= 0)
+            .filter(row -> row.to().isEmpty() || row.to().get().compareTo(job.date()) >= 0)
+            .toList();
+    Set<String> takenUp =
+        holding.stream()
+            .filter(row -> !isForTheRest(row) && fits(row.appliesTo(), place) != Fits.NO)
+            .map(Limit::id)
+            .collect(Collectors.toSet());
+    return holding.stream()
+        .filter(
+            row ->
+                isForTheRest(row)
+                    ? !takenUp.contains(row.id())
+                    : fits(row.appliesTo(), place) == Fits.YES)
         .toList();
   }
 
-  private static boolean appliesTo(String selector, Place place) {
-    return Arrays.stream(selector.split(";"))
-        .map(String::strip)
-        .filter(term -> !term.isEmpty())
-        .allMatch(
-            term -> {
-              String[] sides = term.split("=");
-              String value = value(sides[0].strip(), place);
-              return Arrays.asList(sides[1].strip().split("\\|")).contains(value);
-            });
+  private static boolean isForTheRest(Limit row) {
+    return row.appliesTo().equals("otherwise");
+  }
+
+  private static Fits fits(String selector, Place place) {
+    Set<Fits> terms =
+        Arrays.stream(selector.split(";"))
+            .map(String::strip)
+            .filter(term -> !term.isEmpty())
+            .map(term -> fitsOne(term, place))
+            .collect(Collectors.toSet());
+    if (terms.contains(Fits.NO)) {
+      return Fits.NO;
+    }
+    return terms.contains(Fits.NOT_STATED) ? Fits.NOT_STATED : Fits.YES;
+  }
+
+  private static Fits fitsOne(String term, Place place) {
+    String attribute = term.substring(0, term.indexOf('='));
+    String wanted = term.substring(term.indexOf('=') + 1);
+    String stated = value(attribute, place);
+    if (stated.isEmpty() || stated.equals("unknown")) {
+      return Fits.NOT_STATED;
+    }
+    boolean refuses = wanted.startsWith("not ");
+    boolean named =
+        Arrays.stream(wanted.replaceFirst("^not ", "").split("\\|"))
+            .anyMatch(one -> isSame(one, stated));
+    return named == refuses ? Fits.NO : Fits.YES;
+  }
+
+  /** 76.2 mm is 3 in. */
+  private static boolean isSame(String one, String other) {
+    return isLength(one) && isLength(other)
+        ? amount(one).compareTo(amount(other)) == 0
+        : one.equals(other);
+  }
+
+  private static boolean isLength(String text) {
+    return text.endsWith(" in") || text.endsWith(" mm");
   }
 
   private static String value(String attribute, Place place) {
-    String name = attribute.substring(attribute.indexOf('.') + 1);
+    String name = attribute.substring(attribute.lastIndexOf('.') + 1);
     Object value =
         switch (attribute) {
           case "axle.kind" -> place.axle();
           case "part.condition" -> place.part().condition();
           case "part.presence" -> place.part().presence();
           case "part.station" -> place.part().station();
-          default ->
-              Records.valueOf(
-                  attribute.startsWith("layout.") ? place.layout() : place.part(), name);
+          default -> Records.valueOf(holder(attribute, place), name);
         };
-    return value.toString().toLowerCase(Locale.ROOT).replace('_', '-');
+    if (value instanceof Optional<?> stated) {
+      return stated.map(Object::toString).orElse("");
+    }
+    return value instanceof Enum<?>
+        ? value.toString().toLowerCase(Locale.ROOT).replace('_', '-')
+        : value.toString();
+  }
+
+  private static Object holder(String attribute, Place place) {
+    if (attribute.startsWith("layout.chamber.")) {
+      return place.layout().chamber();
+    }
+    return attribute.startsWith("layout.") ? place.layout() : place.part();
   }
 
   private static List<InForce> inForce(String id, Place place, BrakeJob job) {
@@ -221,14 +294,28 @@ class ReadingsAgainstLimitsTest {
     }
     List<InForce> inForce = new ArrayList<>();
     for (Limit row : rowsFor(place, job)) {
-      boolean stays = makers.isEmpty() || row.source().standing() == Standing.LAW;
-      if (row.id().equals(id) && stays) {
-        inForce.add(new InForce(row, row.written()));
+      boolean isLaw = row.source().id().startsWith(LAWS.get(job.ruleSet().id()));
+      if (row.id().equals(id) && (makers.isEmpty() || isLaw)) {
+        tableAmount(row, place)
+            .ifPresent(amount -> inForce.add(new InForce(row, row.source().id(), amount)));
       }
     }
     Limit first = LIMITS.stream().filter(row -> row.id().equals(id)).findFirst().orElseThrow();
-    makers.ifPresent(one -> inForce.add(new InForce(first, one.value().toString())));
+    makers.ifPresent(one -> inForce.add(new InForce(first, "MAKER", amount(one.value()))));
     return inForce;
+  }
+
+  /** A row without a value has no amount, nor has a share of a stroke that is not stated. */
+  private static Optional<BigDecimal> tableAmount(Limit row, Place place) {
+    if (row.written().isEmpty()) {
+      return Optional.empty();
+    }
+    String[] share = row.written().split(" % of layout.chamber.ratedStroke", -1);
+    if (share.length == 1) {
+      return Optional.of(amount(row.written()));
+    }
+    BigDecimal part = new BigDecimal(share[0]).movePointLeft(2);
+    return place.layout().chamber().ratedStroke().map(rated -> amount(rated).multiply(part));
   }
 
   private static Map<CheckStatus, Set<String>> judged(Place place, BrakeJob job) {
@@ -240,30 +327,44 @@ class ReadingsAgainstLimitsTest {
         .flatMap(id -> inForce(id, place, job).stream())
         .forEach(
             limit ->
-                status(place.part(), limit)
+                status(place.part(), limit, job)
                     .ifPresent(
                         status ->
                             judged
                                 .computeIfAbsent(status, one -> new TreeSet<>())
-                                .add(limit.row().id() + " " + limit.written())));
+                                .add(limit.row().id() + " " + limit.source())));
     return judged;
   }
 
-  private static Optional<CheckStatus> status(Part part, InForce limit) {
+  private static Optional<CheckStatus> status(Part part, InForce limit, BrakeJob job) {
     Measurement<?> measurement = (Measurement<?>) Records.valueOf(part, limit.row().property());
-    Station station = limit.row().station().orElse(part.station());
     return measurement.readings().stream()
-        .filter(one -> station == Station.WHOLE_PART || one.station() == station)
-        .filter(
-            one -> limit.row().methods().isEmpty() || limit.row().methods().contains(one.method()))
+        .filter(one -> counts(one, limit.row(), part, job))
         .map(one -> status(one, limit))
-        .max(java.util.Comparator.comparing(ReadingsAgainstLimitsTest::gravity));
+        .max(Comparator.comparing(ReadingsAgainstLimitsTest::gravity));
+  }
+
+  private static boolean counts(Reading<?> reading, Limit row, Part part, BrakeJob job) {
+    Station station = row.station().orElse(part.station());
+    return (station == Station.WHOLE_PART || reading.station() == station)
+        && (row.methods().isEmpty() || row.methods().contains(reading.method()))
+        && (row.moment().isEmpty() || row.moment().get() == reading.moment())
+        && (reading.method() != Method.FULL_APPLICATION || isAtTestPressure(reading, job));
+  }
+
+  private static boolean isAtTestPressure(Reading<?> reading, BrakeJob job) {
+    List<String> band = TEST_PRESSURE.get(job.ruleSet().id());
+    return reading
+        .reservoirPressure()
+        .map(pressure -> amount(pressure.toString()))
+        .filter(pressure -> pressure.compareTo(amount(band.get(0))) >= 0)
+        .filter(pressure -> pressure.compareTo(amount(band.get(1))) <= 0)
+        .isPresent();
   }
 
   private static CheckStatus status(Reading<?> reading, InForce limit) {
-    BigDecimal value = amount(reading.written());
-    BigDecimal doubt =
-        reading.uncertainty().map(one -> amount(one.toString())).orElse(BigDecimal.ZERO);
+    BigDecimal value = amount(reading.value());
+    BigDecimal doubt = reading.uncertainty().map(one -> amount(one)).orElse(BigDecimal.ZERO);
     boolean low = passes(value.subtract(doubt), limit);
     boolean high = passes(value.add(doubt), limit);
     if (low && high) {
@@ -273,7 +374,7 @@ class ReadingsAgainstLimitsTest {
   }
 
   private static boolean passes(BigDecimal value, InForce limit) {
-    int order = value.compareTo(amount(limit.written()));
+    int order = value.compareTo(limit.amount());
     return switch (limit.row().comparison().inWords()) {
       case "at most" -> order <= 0;
       case "less than" -> order < 0;
@@ -286,9 +387,26 @@ class ReadingsAgainstLimitsTest {
     return List.of(CheckStatus.WITHIN, CheckStatus.UNPROVEN, CheckStatus.BEYOND).indexOf(status);
   }
 
+  /** What its unit cannot write exactly is taken in the unit in which it is kept. */
+  private static BigDecimal amount(Quantity<?> quantity) {
+    if (!quantity.toString().startsWith("about ")) {
+      return amount(quantity.toString());
+    }
+    return quantity instanceof Torque torque
+        ? torque.newtonMetres()
+        : amount(new Length(((Length) quantity).nanometres(), LengthUnit.MILLIMETRE).toString());
+  }
+
+  /** The amount of a text such as {@code 0.020 in}, {@code 3/16 in} or {@code 1 3/4 in}. */
   private static BigDecimal amount(String written) {
     String[] words = written.split(" ");
-    return new BigDecimal(words[0]).multiply(IN_BASE.get(words[1]));
+    BigDecimal sum = BigDecimal.ZERO;
+    for (int i = 0; i < words.length - 1; i++) {
+      String[] fraction = words[i].split("/");
+      BigDecimal over = fraction.length == 2 ? new BigDecimal(fraction[1]) : BigDecimal.ONE;
+      sum = sum.add(new BigDecimal(fraction[0]).divide(over));
+    }
+    return sum.multiply(IN_BASE.get(words[words.length - 1]));
   }
 
   private static List<Check> measured(Decision decision) {
@@ -302,7 +420,7 @@ class ReadingsAgainstLimitsTest {
 
   private static Set<String> named(List<Check> checks) {
     return checks.stream()
-        .map(check -> check.limitId() + " " + check.limit().orElseThrow().written())
+        .map(check -> check.limitId() + " " + check.limit().orElseThrow().source().id())
         .collect(Collectors.toCollection(TreeSet::new));
   }
 

@@ -14,9 +14,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.random.Answer;
 import org.brakerules.random.ChangedJob;
 import org.brakerules.random.Dice;
-import org.brakerules.random.RandomJobs;
 import org.brakerules.random.Seeds;
 import org.junit.jupiter.api.Test;
 
@@ -34,9 +34,9 @@ class SameAnswerTest {
     Seeds.each(
         JOBS,
         seed -> {
-          BrakeJob job = RandomJobs.of(seed);
+          BrakeJob job = Answer.of(seed).job();
           BrakeJob shuffled = ChangedJob.shuffled(job, new Dice(seed).random());
-          assertThat(rules.decide(shuffled)).isEqualTo(rules.decide(job));
+          assertThat(rules.decide(shuffled)).isEqualTo(Answer.of(seed).decision());
         });
   }
 
@@ -56,7 +56,7 @@ class SameAnswerTest {
   @Test
   void a_foreign_or_absent_context_class_loader_changes_nothing() throws Exception {
     List<BrakeJob> jobs = jobs(0);
-    List<JobDecision> expected = jobs.stream().map(rules::decide).toList();
+    List<JobDecision> expected = answers(0);
     try (URLClassLoader foreign = new URLClassLoader(new URL[0], null)) {
       assertThat(underContext(foreign, jobs)).isEqualTo(expected);
       assertThat(underContext(null, jobs)).isEqualTo(expected);
@@ -65,7 +65,7 @@ class SameAnswerTest {
 
   private void compare(ExecutorService threads, int first) throws Exception {
     List<BrakeJob> jobs = jobs(first);
-    List<JobDecision> alone = jobs.stream().map(rules::decide).toList();
+    List<JobDecision> alone = answers(first);
     CyclicBarrier start = new CyclicBarrier(THREADS);
     List<Callable<Void>> askers = new ArrayList<>();
     for (int thread = 0; thread < THREADS; thread++) {
@@ -90,9 +90,17 @@ class SameAnswerTest {
   private static List<BrakeJob> jobs(int first) {
     List<BrakeJob> jobs = new ArrayList<>();
     for (int i = 0; i < AT_A_TIME; i++) {
-      jobs.add(RandomJobs.of(Seeds.at(first + i)));
+      jobs.add(Answer.of(Seeds.at(first + i)).job());
     }
     return jobs;
+  }
+
+  private static List<JobDecision> answers(int first) {
+    List<JobDecision> answers = new ArrayList<>();
+    for (int i = 0; i < AT_A_TIME; i++) {
+      answers.add(Answer.of(Seeds.at(first + i)).decision());
+    }
+    return answers;
   }
 
   private List<JobDecision> underContext(ClassLoader context, List<BrakeJob> jobs)

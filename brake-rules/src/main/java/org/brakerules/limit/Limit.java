@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.model.decision.Comparison;
-import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Station;
 
 /**
@@ -20,10 +20,13 @@ import org.brakerules.model.reading.Station;
  * @param part the kind of part it is for
  * @param property the property it limits, such as {@code radialPlay}
  * @param comparison the side on which a reading passes
- * @param value the value
- * @param written the value as the table writes it, such as {@code 0.020 in}
+ * @param value the value; empty if no default is known, so that only a maker's limit counts, and if
+ *     it is a share of the rated stroke of each chamber
+ * @param written the value as the table writes it, such as {@code 0.020 in} or {@code 80 % of
+ *     layout.chamber.ratedStroke}; empty if no default is known
  * @param station where the reading must be taken; empty if at the part's own station
  * @param methods the methods it accepts; empty if any
+ * @param moment when in the job the reading must be taken; empty if at any time
  * @param appliesTo the configurations it is for, as the table writes them; empty if all
  * @param ruleSet the rule set it belongs to; empty if it holds in every one
  * @param from the first day it holds; empty if it always did
@@ -36,10 +39,11 @@ public record Limit(
     PartKind part,
     String property,
     Comparison comparison,
-    Quantity<?> value,
+    Optional<Quantity<?>> value,
     String written,
     Optional<Station> station,
     List<Method> methods,
+    Optional<Moment> moment,
     String appliesTo,
     Optional<RuleSet> ruleSet,
     Optional<LocalDate> from,
@@ -52,15 +56,15 @@ public record Limit(
     methods = List.copyOf(methods);
   }
 
+  /** On which side of what a reading passes, such as {@code at most 0.020 in}. */
+  public String inWords() {
+    return comparison.inWords() + " " + (written.isEmpty() ? "the maker's figure" : written);
+  }
+
   /** Whether it holds on a day under a rule set. */
   public boolean holds(LocalDate date, RuleSet jobs) {
     return ruleSet.map(jobs::equals).orElse(true)
         && from.map(first -> !date.isBefore(first)).orElse(true)
         && to.map(last -> !date.isAfter(last)).orElse(true);
-  }
-
-  /** The limit as a check names it. */
-  public LimitInForce inForce() {
-    return new LimitInForce(id, comparison, value, written, source);
   }
 }

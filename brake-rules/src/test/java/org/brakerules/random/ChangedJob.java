@@ -1,8 +1,10 @@
 package org.brakerules.random;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.brakerules.model.job.Axle;
@@ -10,9 +12,11 @@ import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Place;
+import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.quantity.Quantity;
@@ -44,7 +48,7 @@ public final class ChangedJob {
   public static BrakeJob inMillimetres(BrakeJob job) {
     BrakeJob read =
         parts(
-            job,
+            layouts(job, ChangedJob::inMillimetres),
             part ->
                 Records.mapped(
                     part,
@@ -66,9 +70,52 @@ public final class ChangedJob {
         end -> new WheelEnd(end.path(), end.layout(), end.parts().stream().map(change).toList()));
   }
 
-  /** Every brake is built in another way. */
-  public static BrakeJob layout(BrakeJob job, Layout layout) {
-    return wheelEnds(job, end -> new WheelEnd(end.path(), layout, end.parts()));
+  /** The layout of every brake is put through a function. */
+  public static BrakeJob layouts(BrakeJob job, UnaryOperator<Layout> change) {
+    return wheelEnds(job, end -> new WheelEnd(end.path(), change.apply(end.layout()), end.parts()));
+  }
+
+  /** The brake of one wheel end is built in another way. */
+  public static BrakeJob layout(BrakeJob job, WheelEndPath at, String property, Object value) {
+    return wheelEnds(
+        job,
+        end ->
+            end.path().equals(at)
+                ? new WheelEnd(at, Records.with(end.layout(), property, value), end.parts())
+                : end);
+  }
+
+  /** Every unit was built on another day, or on one not stated. */
+  public static BrakeJob builtOn(BrakeJob job, Optional<LocalDate> day) {
+    return Records.with(
+        job,
+        "units",
+        job.units().stream().map(unit -> Records.with(unit, "builtOn", day)).toList());
+  }
+
+  /** The same parts, built the same way, are across the axle as well. */
+  public static BrakeJob withPartner(BrakeJob job, WheelEnd end) {
+    WheelEndPath across = end.path().partner();
+    List<Part> parts = end.parts().stream().map(part -> movedTo(across, part)).toList();
+    List<VehicleUnit> units = new ArrayList<>();
+    for (VehicleUnit unit : job.units()) {
+      List<Axle> axles = new ArrayList<>();
+      for (Axle axle : unit.axles()) {
+        List<WheelEnd> ends = new ArrayList<>(axle.wheelEnds());
+        if (ends.contains(end)) {
+          ends.add(new WheelEnd(across, end.layout(), parts));
+        }
+        axles.add(new Axle(axle.number(), axle.kind(), ends));
+      }
+      units.add(new VehicleUnit(unit.name(), unit.builtOn(), axles));
+    }
+    return Records.with(job, "units", units);
+  }
+
+  private static Part movedTo(WheelEndPath end, Part part) {
+    Place old = part.place();
+    Place place = end.place(old.kind(), old.station()).numbered(old.number());
+    return Records.with(part, "tag", Records.with(part.tag(), "place", place));
   }
 
   private static BrakeJob wheelEnds(BrakeJob job, UnaryOperator<WheelEnd> change) {
@@ -103,6 +150,18 @@ public final class ChangedJob {
     return copy;
   }
 
+  private static Layout inMillimetres(Layout layout) {
+    ChamberSize chamber =
+        Records.with(
+            layout.chamber(),
+            "ratedStroke",
+            layout.chamber().ratedStroke().map(ChangedJob::inMillimetres));
+    return Records.with(
+        Records.with(layout, "chamber", chamber),
+        "drumDiameter",
+        layout.drumDiameter().map(ChangedJob::inMillimetres));
+  }
+
   @SuppressWarnings({"unchecked", "rawtypes"}) // lengths stay lengths, all else stays as it is
   private static Measurement<?> inMillimetres(Measurement<?> measurement) {
     List<Reading<?>> readings = new ArrayList<>();
@@ -115,7 +174,8 @@ public final class ChangedJob {
               reading.station(),
               reading.method(),
               reading.uncertainty().map(ChangedJob::inMillimetres),
-              reading.reservoirPressure()));
+              reading.reservoirPressure(),
+              reading.moment()));
     }
     return new Measurement(readings);
   }

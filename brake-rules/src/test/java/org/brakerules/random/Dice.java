@@ -33,6 +33,11 @@ public final class Dice {
     return any(List.of(type.getEnumConstants()));
   }
 
+  /** One of the states of a list; the first is the usual one, so that parts of a brake agree. */
+  Object state(Class<?> type, Mood mood) {
+    return percent(mood.stated) && percent(70) ? type.getEnumConstants()[0] : any(type);
+  }
+
   /** The dice themselves, to shuffle a list with. */
   public Random random() {
     return random;

@@ -2,10 +2,18 @@ package org.brakerules.random;
 
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.internal.table.LimitRow;
+import org.brakerules.internal.table.Selector.Fit;
+import org.brakerules.internal.table.Subject;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.internal.table.TestPressure;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.AtMost;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.quantity.Angle;
@@ -19,53 +27,82 @@ import org.brakerules.model.quantity.Share;
 import org.brakerules.model.quantity.Torque;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
 /** Random readings, most of them close to a limit: at its value, or one step to either side. */
 final class RandomReadings {
 
-  private static final Map<Class<?>, List<String>> STEPS =
+  private static final Tables TABLES = Tables.load();
+
+  private static final Map<Class<?>, List<? extends Quantity<?>>> STEPS =
       Map.of(
-          Length.class, List.of("0.001 in", "0.01 mm", "0.00001 in", "0.000001 mm"),
-          Angle.class, List.of("1 deg", "0.5 deg", "0.000001 deg"),
-          Force.class, List.of("1 lbf", "0.000001 N"),
-          Torque.class, List.of("1 lbf.in", "0.000001 N.m"),
-          Pressure.class, List.of("1 psi", "0.000001 kPa"),
-          Share.class, List.of("1 %", "0.000001 %"));
+          Length.class, steps("0.001 in", "0.01 mm", "0.00001 in", "0.000001 mm"),
+          Angle.class, steps("1 deg", "0.5 deg", "0.000001 deg"),
+          Force.class, steps("1 lbf", "0.000001 N"),
+          Torque.class, steps("1 lbf.in", "0.000001 N.m"),
+          Pressure.class, steps("1 psi", "0.000001 kPa"),
+          Share.class, steps("1 %", "0.000001 %"));
 
   private final Dice dice;
   private final Mood mood;
-  private final List<Limit> limits;
 
-  RandomReadings(Dice dice, Mood mood, List<Limit> limits) {
+  RandomReadings(Dice dice, Mood mood) {
     this.dice = dice;
     this.mood = mood;
-    this.limits = limits;
   }
 
-  Measurement<?> measurement(Place place, RecordComponent component) {
-    List<Limit> against =
-        limits.stream()
-            .filter(one -> one.part() == place.kind())
-            .filter(one -> one.property().equals(component.getName()))
+  Measurement<?> measurement(
+      Subject blank, RecordComponent component, Surroundings around, Aim aim) {
+    List<LimitRow> against = against(blank, component.getName(), around);
+    return measurement(
+        blank, component, Records.argument(component), against, around.ruleSet(), aim);
+  }
+
+  /** The rows the reading will meet; those of other parts where it meets none. */
+  private static List<LimitRow> against(Subject blank, String property, Surroundings around) {
+    List<LimitRow> rows =
+        TABLES.limits().idsFor(blank.part().partKind()).stream()
+            .flatMap(id -> TABLES.limits().rows(id).stream())
+            .filter(row -> row.limit().property().equals(property))
             .toList();
-    return measurement(place, component, Records.argument(component), against);
+    List<LimitRow> fitting =
+        rows.stream()
+            .filter(row -> row.limit().holds(around.date(), around.ruleSet()))
+            .filter(row -> row.selector().fit(blank) != Fit.NO)
+            .toList();
+    return fitting.isEmpty() ? rows : fitting;
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // the kind of quantity is known when this runs only
   private Measurement<?> measurement(
-      Place place, RecordComponent component, Class<?> kind, List<Limit> against) {
+      Subject blank,
+      RecordComponent component,
+      Class<?> kind,
+      List<LimitRow> against,
+      RuleSet ruleSet,
+      Aim aim) {
+    List<LimitInForce> values =
+        against.stream().flatMap(row -> row.inForce(blank.layout()).stream()).toList();
+    List<Limit> limits = against.stream().map(LimitRow::limit).toList();
     List<Reading<?>> readings = new ArrayList<>();
     int count = dice.percent(mood.right) ? 1 : dice.below(4);
     for (int i = 0; i < count; i++) {
-      Quantity<?> value =
-          against.isEmpty() ? small((Class) kind, component) : near((Class) kind, against);
-      Reading<?> reading = Reading.of((Quantity) value, station(place, against), method(against));
-      readings.add(
-          dice.percent(mood.right)
-              ? reading
-              : ((Reading) reading).plusOrMinus(anyStep((Class) kind)));
+      Quantity value =
+          values.isEmpty()
+              ? small((Class) kind, component)
+              : near((Class) kind, dice.any(values), aim);
+      Reading reading =
+          new Reading(
+              value,
+              value.toString(),
+              station(blank.part().place(), limits),
+              method(limits),
+              dice.percent(mood.right) ? Optional.empty() : Optional.of(anyStep((Class) kind)),
+              pressure(ruleSet),
+              moment(limits));
+      readings.add(reading);
     }
     return new Measurement(readings);
   }
@@ -81,13 +118,55 @@ final class RandomReadings {
     return dice.percent(mood.right) && !right.isEmpty() ? dice.any(right) : dice.any(Method.class);
   }
 
-  /** A value beside one of the limits, in one unit or the other. */
-  <Q extends Quantity<Q>> Q near(Class<Q> kind, List<Limit> against) {
-    Limit limit = dice.any(against);
-    Q value = kind.cast(limit.value());
-    if (mood == Mood.SOUND && dice.percent(80)) {
-      return inEitherUnit(kind, passing(kind, limit, value));
+  private Moment moment(List<Limit> against) {
+    List<Moment> right = against.stream().flatMap(one -> one.moment().stream()).toList();
+    return dice.percent(mood.right) && !right.isEmpty() ? dice.any(right) : dice.any(Moment.class);
+  }
+
+  /** At an end of the band of the rule set, now and then one step outside or not stated. */
+  private Optional<Pressure> pressure(RuleSet ruleSet) {
+    Optional<TestPressure> band = TABLES.ruleSets().testPressure(ruleSet);
+    if (band.isEmpty() || !dice.percent(mood.right)) {
+      return dice.percent(50)
+          ? Optional.empty()
+          : Optional.of(Quantities.parse(Pressure.class, dice.any(List.of("79 psi", "101 psi"))));
     }
+    Pressure least = band.get().least();
+    Pressure most = band.get().most();
+    Pressure step = step(Pressure.class, 0);
+    return Optional.of(
+        dice.percent(mood.right)
+            ? dice.any(List.of(least, most, least.plus(step), most.minus(step)))
+            : dice.any(List.of(least.minus(step), most.plus(step))));
+  }
+
+  /** A value a maker might state: beside the one of the table where that has one. */
+  @SuppressWarnings({"unchecked", "rawtypes"}) // the kind of quantity is known when this runs only
+  Quantity<?> makersValue(Limit limit) {
+    RecordComponent limited =
+        Records.components(limit.part().recordType()).stream()
+            .filter(one -> one.getName().equals(limit.property()))
+            .findFirst()
+            .orElseThrow();
+    Class kind = Records.argument(limited);
+    return limit
+        .value()
+        .map(value -> beside(kind, (Quantity) value))
+        .orElseGet(() -> small(kind, limited));
+  }
+
+  /** A value beside a limit, in one unit or the other. */
+  private <Q extends Quantity<Q>> Q near(Class<Q> kind, LimitInForce limit, Aim aim) {
+    Q value = kind.cast(limit.value());
+    if (aim.isBeyond(limit.id()) && dice.percent(90)) {
+      return inEitherUnit(kind, beyond(kind, limit, value));
+    }
+    return mood == Mood.SOUND && dice.percent(80)
+        ? inEitherUnit(kind, passing(kind, limit, value))
+        : beside(kind, value);
+  }
+
+  private <Q extends Quantity<Q>> Q beside(Class<Q> kind, Q value) {
     Q step = anyStep(kind);
     Q moved =
         switch (dice.below(4)) {
@@ -99,23 +178,33 @@ final class RandomReadings {
     return inEitherUnit(kind, moved.isNegative() ? value : moved);
   }
 
-  private <Q extends Quantity<Q>> Q passing(Class<Q> kind, Limit limit, Q value) {
+  private static <Q extends Quantity<Q>> Q beyond(Class<Q> kind, LimitInForce limit, Q value) {
+    Q coarse = step(kind, 0);
+    Q beyond = limit.comparison().isUpper() ? value.plus(coarse) : value.minus(coarse);
+    return beyond.isNegative() ? value.minus(value) : beyond;
+  }
+
+  private static <Q extends Quantity<Q>> Q passing(Class<Q> kind, LimitInForce limit, Q value) {
     Q coarse = step(kind, 0);
     return limit.comparison().isUpper() ? value.minus(coarse) : value.plus(coarse);
   }
 
   private <Q extends Quantity<Q>> Q small(Class<Q> kind, RecordComponent component) {
     AtMost most = component.getAnnotation(AtMost.class);
-    Q largest = Quantities.parse(kind, most == null ? STEPS.get(kind).get(0) : most.value());
+    Q largest = most == null ? step(kind, 0) : Quantities.parse(kind, most.value());
     return inEitherUnit(kind, dice.percent(10) ? largest : anyStep(kind));
   }
 
-  <Q extends Quantity<Q>> Q anyStep(Class<Q> kind) {
+  private <Q extends Quantity<Q>> Q anyStep(Class<Q> kind) {
     return step(kind, dice.below(STEPS.get(kind).size()));
   }
 
   private static <Q extends Quantity<Q>> Q step(Class<Q> kind, int rank) {
-    return Quantities.parse(kind, STEPS.get(kind).get(rank));
+    return kind.cast(STEPS.get(kind).get(rank));
+  }
+
+  private static List<? extends Quantity<?>> steps(String... written) {
+    return Arrays.stream(written).map(Quantities::parse).toList();
   }
 
   private <Q extends Quantity<Q>> Q inEitherUnit(Class<Q> kind, Q value) {

@@ -32,7 +32,26 @@ class DecideCommandTest {
   }
 
   @Test
-  void brake_whose_essential_parts_are_stated_away_is_not_complete() throws IOException {
+  void brake_in_which_every_part_is_decided_and_none_on_hold_gives_exit_code_0() {
+    CommandLineRun run = CommandLineRun.of("decide", DemoJob.FINISHED_REBUILD.path());
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("0 on hold; 0 to replace, 0 undecided");
+  }
+
+  @Test
+  void reline_whose_proofs_are_still_open_names_the_strokes_to_be_read() {
+    CommandLineRun run = CommandLineRun.of("decide", DemoJob.CLEAN_RELINE.path());
+
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.unwrapped())
+        .contains("0 on hold; 14 to replace, 1 undecided")
+        .contains("chamber: measure push-rod stroke with the brake fully applied")
+        .contains("at a reservoir pressure from 80 psi to 90 psi");
+  }
+
+  @Test
+  void brake_whose_essential_parts_are_stated_away_gets_them_fitted() throws IOException {
     String job =
         """
         {
@@ -55,8 +74,10 @@ class DecideCommandTest {
 
     CommandLineRun run = CommandLineRun.withInput(job, "decide", "-");
 
-    assertThat(run.out()).contains("The part is missing.");
-    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out())
+        .contains("The clevis is missing.")
+        .contains("The tube or bracket is missing.")
+        .contains("6 to replace");
   }
 
   @Test

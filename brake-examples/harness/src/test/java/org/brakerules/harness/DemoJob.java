@@ -4,11 +4,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** The jobs that the first pages of the documentation show. */
+/** The demo jobs of an invented yard: between them they show every table of the rule base. */
 enum DemoJob {
-  SOUND_CAMSHAFT("sound-camshaft"),
+  FIRST_JOB("first-job"),
   WORN_CAMSHAFT("worn-camshaft"),
-  WHEEL_ON("wheel-on");
+  WORN_OUT_WHEEL_END("worn-out-wheel-end"),
+  CLEAN_RELINE("clean-reline"),
+  FINISHED_REBUILD("finished-rebuild"),
+  WHEEL_ON("wheel-on"),
+  TANDEM_AXLES("tandem-axles"),
+  OIL_ON_THE_LINING("oil-on-the-lining"),
+  CRACKED_DRUM("cracked-drum"),
+  DAMAGED_SPRING_BRAKE("damaged-spring-brake");
 
   private final String name;
 

@@ -34,7 +34,7 @@ class NeedsCommandTest {
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
         .contains("camshaft bushing, head end\n")
-        .contains("radialPlay              Measure: radial play of the camshaft in the bushing")
+        .contains("radialPlay              measure radial play of the camshaft in the bushing")
         .contains("With: dial indicator. Set the dial");
     assertThat(run.unwrapped())
         .contains("Limit: at most 0.020 in, US-ARMY-TM-5-4210-220-12, 4-30.4 (government manual)");
@@ -78,12 +78,8 @@ class NeedsCommandTest {
   @Test
   void filled_in_template_is_a_job_with_every_part_the_brake_has() {
     String template = CommandLineRun.of(with("--template")).out();
-    String filledIn =
-        template
-            .replace("\"reference\": \"\"", "\"reference\": \"job 1\"")
-            .replace("\"value\": \"\"", "\"value\": \"0.010 in\"");
 
-    BrakeJob job = JobReader.read(filledIn);
+    BrakeJob job = JobReader.read(filledIn(template));
 
     assertThat(job.parts())
         .extracting(part -> part.place())
@@ -95,13 +91,9 @@ class NeedsCommandTest {
 
   @Test
   void template_with_readings_only_leaves_everything_undecided_until_someone_looks() {
-    String filledIn =
-        CommandLineRun.of(with("--template"))
-            .out()
-            .replace("\"reference\": \"\"", "\"reference\": \"job 1\"")
-            .replace("\"value\": \"\"", "\"value\": \"0.010 in\"");
+    String template = CommandLineRun.of(with("--template")).out();
 
-    CommandLineRun run = CommandLineRun.withInput(filledIn, "decide", "-");
+    CommandLineRun run = CommandLineRun.withInput(filledIn(template), "decide", "-");
 
     assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.out()).doesNotContain("Goes back");
@@ -127,6 +119,17 @@ class NeedsCommandTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.complaints()).singleElement().asString().contains(complaint);
+  }
+
+  /** Every blank holds something of its kind. */
+  private static String filledIn(String template) {
+    return template
+        .replace("\"reference\": \"\"", "\"reference\": \"job 1\"")
+        .replace("\"builtOn\": \"\"", "\"builtOn\": \"2019-03-01\"")
+        .replace("\"reservoirPressure\": \"\"", "\"reservoirPressure\": \"85 psi\"")
+        .replace("\"moment\": \"\"", "\"moment\": \"as-found\"")
+        .replaceAll("(?s)(Torque\": \\{\\s+\"value\": )\"\"", "$1\"20 lbf.ft\"")
+        .replace("\"value\": \"\"", "\"value\": \"0.010 in\"");
   }
 
   private static String[] with(String option) {

@@ -46,4 +46,12 @@ public sealed interface Evidence {
    * @param part the part
    */
   record WasDisturbed(Place part) implements Evidence {}
+
+  /**
+   * The two ends of the axle differ in something that must be alike.
+   *
+   * @param wheelEnd the wheel end
+   * @param matter in what they differ, such as {@code chamber-size}
+   */
+  record UnlikePartner(WheelEndPath wheelEnd, String matter) implements Evidence {}
 }

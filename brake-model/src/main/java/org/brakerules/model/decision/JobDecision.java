@@ -16,6 +16,7 @@ import org.brakerules.model.part.Scope;
  * @param ruleSet the rules that hold on the road
  * @param scope how far the brakes were taken apart
  * @param decisions one decision per part, in path order
+ * @param next what to look at and measure next: what bears on most parts comes first
  * @param cautions the cautions for this work
  */
 public record JobDecision(
@@ -25,11 +26,13 @@ public record JobDecision(
     RuleSet ruleSet,
     Scope scope,
     List<Decision> decisions,
+    List<NextLook> next,
     List<Caution> cautions) {
 
   /** Keeps its own copies of the lists. */
   public JobDecision {
     decisions = List.copyOf(decisions);
+    next = List.copyOf(next);
     cautions = List.copyOf(cautions);
   }
 

@@ -19,6 +19,8 @@ import org.brakerules.model.reading.Station;
  * @param how how to do it, with the direction
  * @param station where; {@link Station#WHOLE_PART} if it is the part as a whole
  * @param methods the methods the limit accepts; empty if it is a look
+ * @param conditions under which conditions the reading counts, each as the end of a sentence, such
+ *     as {@code before anything is pumped, turned or taken apart}
  * @param limits the limits the reading will meet; empty if it is a look
  * @param from the scope from which on it can be done
  */
@@ -32,6 +34,7 @@ public record Needed(
     String how,
     Station station,
     List<Method> methods,
+    List<String> conditions,
     List<LimitInForce> limits,
     Scope from) {
 
@@ -48,6 +51,7 @@ public record Needed(
   /** Keeps its own copies of the lists. */
   public Needed {
     methods = List.copyOf(methods);
+    conditions = List.copyOf(conditions);
     limits = List.copyOf(limits);
   }
 

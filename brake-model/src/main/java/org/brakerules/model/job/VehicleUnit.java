@@ -3,6 +3,7 @@ package org.brakerules.model.job;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.model.part.Means;
 
 /**
  * One unit of a vehicle or combination, such as the tractor or a trailer.
@@ -11,7 +12,10 @@ import java.util.Optional;
  * @param builtOn the day it was built; empty if not stated
  * @param axles the axles with inspected wheel ends
  */
-public record VehicleUnit(String name, Optional<LocalDate> builtOn, List<Axle> axles) {
+public record VehicleUnit(
+    String name,
+    @Means("the day the vehicle was built") Optional<LocalDate> builtOn,
+    List<Axle> axles) {
 
   /**
    * Keeps its own copy of the axles.

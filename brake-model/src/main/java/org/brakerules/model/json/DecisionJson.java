@@ -9,6 +9,7 @@ import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Needed;
+import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.decision.Source;
@@ -38,6 +39,7 @@ final class DecisionJson {
     out.writeBooleanField("complete", decision.complete());
     fields.texts("holds", decision.holds().stream().map(Decision::part).toList());
     fields.objects("decisions", decision.decisions(), this::part);
+    fields.objects("next", decision.next(), this::next);
     fields.objects("cautions", decision.cautions(), this::caution);
   }
 
@@ -89,6 +91,10 @@ final class DecisionJson {
     } else if (evidence instanceof Evidence.WasDisturbed disturbed) {
       fields.text("kind", "was-disturbed");
       fields.text("part", disturbed.part());
+    } else if (evidence instanceof Evidence.UnlikePartner unlike) {
+      fields.text("kind", "unlike-partner");
+      fields.text("wheelEnd", unlike.wheelEnd());
+      fields.text("matter", unlike.matter());
     } else {
       throw new AssertionError("Evidence of an unknown kind: " + evidence);
     }
@@ -128,8 +134,15 @@ final class DecisionJson {
     fields.textUnlessEmpty("how", needed.how());
     fields.choice("station", needed.station());
     fields.texts("methods", needed.methods().stream().map(Names::of).toList());
+    fields.texts("conditions", needed.conditions());
     fields.objects("limits", needed.limits(), this::limit);
     fields.choice("from", needed.from());
+  }
+
+  private void next(NextLook next) throws IOException {
+    fields.text("part", next.part());
+    fields.text("point", next.point());
+    fields.texts("bearsOn", next.bearsOn());
   }
 
   private void caution(Caution caution) throws IOException {

@@ -7,6 +7,7 @@ import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -50,6 +51,7 @@ record ReadingReader<Q extends Quantity<Q>>(
     Method method = fields.optional("method").flatMap(this::method).orElse(Method.UNKNOWN);
     Optional<Q> uncertainty = fields.optional("uncertainty").flatMap(this::quantity);
     Optional<Pressure> pressure = fields.optional("reservoirPressure").flatMap(this::pressure);
+    Moment moment = fields.optional("moment").flatMap(this::moment).orElse(Moment.UNKNOWN);
     fields.refuseOthers();
     return value.map(
         read ->
@@ -59,7 +61,8 @@ record ReadingReader<Q extends Quantity<Q>>(
                 station,
                 method,
                 uncertainty,
-                pressure));
+                pressure,
+                moment));
   }
 
   private Optional<Q> quantity(Node node) {
@@ -72,6 +75,10 @@ record ReadingReader<Q extends Quantity<Q>>(
 
   private Optional<Method> method(Node node) {
     return values.choice(node, Names.of(Method.class));
+  }
+
+  private Optional<Moment> moment(Node node) {
+    return values.choice(node, Names.of(Moment.class));
   }
 
   private Optional<Pressure> pressure(Node node) {

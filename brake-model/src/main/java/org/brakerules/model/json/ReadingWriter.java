@@ -6,6 +6,7 @@ import java.util.List;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -48,6 +49,9 @@ final class ReadingWriter {
     }
     if (reading.reservoirPressure().isPresent()) {
       out.writeStringField("reservoirPressure", reading.reservoirPressure().get().toString());
+    }
+    if (reading.moment() != Moment.UNKNOWN) {
+      out.writeStringField("moment", Names.of(reading.moment()));
     }
     out.writeEndObject();
   }

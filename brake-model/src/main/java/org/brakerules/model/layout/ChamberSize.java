@@ -12,14 +12,17 @@ import org.brakerules.model.quantity.Length;
  * @param type the type as marked, such as {@code 30} or {@code B}; empty if not stated
  * @param strokeClass the stroke class
  * @param ratedStroke the rated stroke as marked; empty if not stated
+ * @param springType the type of the spring side as marked, such as {@code 30}; empty if there is
+ *     none or it is not stated
  */
 public record ChamberSize(
     ChamberFamily family,
     String type,
     StrokeClass strokeClass,
-    @AtMost("10 in") Optional<Length> ratedStroke) {
+    @AtMost("10 in") Optional<Length> ratedStroke,
+    String springType) {
 
   /** Nothing is known of the chamber. */
   public static final ChamberSize UNKNOWN =
-      new ChamberSize(ChamberFamily.UNKNOWN, "", StrokeClass.UNKNOWN, Optional.empty());
+      new ChamberSize(ChamberFamily.UNKNOWN, "", StrokeClass.UNKNOWN, Optional.empty(), "");
 }

@@ -2,10 +2,13 @@ package org.brakerules.model.layout;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
+import java.util.Optional;
+import org.brakerules.model.part.AtMost;
 import org.brakerules.model.part.Hand;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.quantity.Length;
 
 /**
  * How the brake of one wheel end is built. What is not stated is unknown, never a default: where a
@@ -22,6 +25,8 @@ import org.brakerules.model.part.WheelEndPath;
  * @param liningPieces one strip or two blocks
  * @param liningFastening how the lining is held
  * @param chamber the size of the chamber
+ * @param drumDiameter the nominal inside diameter of the drum, such as {@code 16.5 in}; empty if
+ *     not stated
  * @param springBrake whether the chamber has a spring brake
  * @param sensor whether the wheel end has a wheel-speed sensor
  */
@@ -39,6 +44,7 @@ public record Layout(
     LiningPieces liningPieces,
     LiningFastening liningFastening,
     ChamberSize chamber,
+    @AtMost("40 in") Optional<Length> drumDiameter,
     Fitted springBrake,
     Fitted sensor) {
 
@@ -56,6 +62,7 @@ public record Layout(
           LiningPieces.UNKNOWN,
           LiningFastening.UNKNOWN,
           ChamberSize.UNKNOWN,
+          Optional.empty(),
           Fitted.UNKNOWN,
           Fitted.UNKNOWN);
 

@@ -13,6 +13,7 @@ public record AnchorPin(
     @Means("pit in the bearing surface") Sign pit,
     @Means("bent pin") Sign bent,
     @Means("fixed pin loose in the spider") Sign looseInSpider,
+    @Means("pin seized, so that the shoe does not swing by hand") Sign seized,
     @Means("depth of the groove below the original surface") @AtMost("1 in")
         Measurement<Length> grooveDepth)
     implements Part {

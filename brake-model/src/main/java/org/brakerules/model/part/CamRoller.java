@@ -13,7 +13,8 @@ public record CamRoller(
     @Means("roller found seized") Sign seizedAsFound,
     @Means("roller that does not turn after cleaning") Sign stuckAfterCleaning,
     @Means("ends worn to a neck") Sign neckedEnds,
-    @Means("roller loose in its pocket") Sign looseInPocket)
+    @Means("roller loose in its pocket") Sign looseInPocket,
+    @Means("roller cocked in its pocket") Sign cocked)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

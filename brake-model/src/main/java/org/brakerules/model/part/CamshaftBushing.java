@@ -13,6 +13,7 @@ public record CamshaftBushing(
     @Means("bushing that turns in its bore") Sign turnsInBore,
     @Means("grease hole out of line with the fitting") Sign greaseHoleOutOfLine,
     @Means("bushing not at the depth its maker shows") Sign wrongDepth,
+    @Means("bearing surface worn to one side") Sign wornToOneSide,
     @Means("radial play of the camshaft in the bushing, the whole movement of the dial")
         @AtMost("0.5 in")
         Measurement<Length> radialPlay,

@@ -10,6 +10,12 @@ public record Chamber(
     @Means("audible leak") Sign leak,
     @Means("loose on its bracket") Sign loose,
     @Means("blocked vent or drain") Sign ventBlocked,
+    @Means("size unlike that of the chamber across the axle") Sign sizeUnlikePartner,
+    @Means("stroke class unlike that of the chamber across the axle") Sign strokeClassUnlikePartner,
+    @Means("chamber bolted in the wrong holes of its bracket") Sign wrongBracketHoles,
+    @Means("chamber pressure unlike that across the axle in the same application")
+        Sign pressureUnlikePartner,
+    @Means("push rod slow to go back when the brake is released") Sign slowToRelease,
     @Means("push-rod stroke with the brake fully applied") @AtMost("10 in")
         Measurement<Length> appliedStroke,
     @Means("push-rod stroke until the linings meet the drum") @AtMost("10 in")

@@ -8,6 +8,7 @@ import org.brakerules.model.reading.Station;
 @PartRecord
 public record ClevisPin(
     Tag tag,
+    @Means("nominal size of the pin") PinSize size,
     @Means("stepped shank") Sign stepped,
     @Means("grooved shank") Sign grooved,
     @Means("shank thinner in one place") Sign thinnerInOnePlace,

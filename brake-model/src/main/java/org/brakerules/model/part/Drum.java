@@ -20,7 +20,16 @@ public record Drum(
     @Means("drum soaked with oil or grease") Sign soaked,
     @Means("protective oil of a new drum not washed off") Sign protectiveOil,
     @Means("rust, paint or burr on pilot or mounting face") Sign faceNotClean,
+    @Means("drum not seated on its pilot") Sign notSeated,
+    @Means("hot spots at equal distances or on one side") Sign hotSpotsSpaced,
+    @Means("bore grooved in rings that match the rivets or bolts") Sign groovedInRings,
+    @Means("wheel that drags or drum that runs hot") Sign drags,
     @Means("inside diameter") @AtMost("40 in") Measurement<Length> diameter,
+    @Means(
+            "inside diameter at which the bore would clean up, from the deepest score or the widest place")
+        @AtMost("40 in")
+        Measurement<Length> cleanUpDiameter,
+    @Means("depth of the deepest score") @AtMost("1 in") Measurement<Length> scoreDepth,
     @Means("difference of diameters at four places") @AtMost("1 in") Measurement<Length> outOfRound,
     @Means("difference of diameters between open and closed side") @AtMost("1 in")
         Measurement<Length> taper,

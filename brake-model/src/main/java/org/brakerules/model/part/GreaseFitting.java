@@ -7,7 +7,9 @@ import org.brakerules.model.reading.Station;
 public record GreaseFitting(
     Tag tag,
     @Means("blocked fitting") Sign blocked,
-    @Means("fitting that takes no grease") Sign takesNoGrease)
+    @Means("fitting that takes no grease") Sign takesNoGrease,
+    @Means("old hard grease, and none comes out") Sign hardGrease,
+    @Means("purge side of its bushing that stays dry") Sign purgeSideDry)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

@@ -1,11 +1,17 @@
 package org.brakerules.model.part;
 
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Measurement;
+
 /** The hub. */
 @PartRecord
 public record Hub(
     Tag tag,
     @Means("blocked hub vent") Sign ventBlocked,
-    @Means("hub filled over its level") Sign overfilled)
+    @Means("hub filled over its level") Sign overfilled,
+    @Means("leaking hub cap or axle flange gasket") Sign gasketLeak,
+    @Means("how the bearings are set") BearingSetting bearings,
+    @Means("end play of the hub on its bearings") @AtMost("0.5 in") Measurement<Length> endPlay)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

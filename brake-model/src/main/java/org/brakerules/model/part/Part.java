@@ -66,6 +66,11 @@ public sealed interface Part
     return tag().place().wheelEnd();
   }
 
+  /** The wheel end across the axle from the part. */
+  default WheelEndPath partner() {
+    return wheelEnd().partner();
+  }
+
   /** The station of the part on its wheel end. */
   default Station station() {
     return tag().place().station();

@@ -167,6 +167,16 @@ public enum PartKind {
         : "a wheel end has it once; leave the station out.";
   }
 
+  /** Finds the kind that a record describes; empty for any other type. */
+  public static Optional<PartKind> of(Class<?> type) {
+    for (PartKind kind : values()) {
+      if (kind.recordType() == type) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Finds a kind by its id. */
   public static Optional<PartKind> byId(String id) {
     for (PartKind kind : values()) {

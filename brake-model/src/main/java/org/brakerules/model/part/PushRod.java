@@ -9,6 +9,8 @@ public record PushRod(
     Tag tag,
     @Means("bent rod") Sign bent,
     @Means("rod rubbing its hole") Sign rubbing,
+    @Means("worn thread of the rod") Sign threadWorn,
+    @Means("rod and arm out of one plane") Sign outOfPlane,
     @Means("rod and arm plainly off a right angle when applied") Sign offRightAngle,
     @Means("angle between rod and arm when applied") @AtMost("180 deg")
         Measurement<Angle> angleApplied)

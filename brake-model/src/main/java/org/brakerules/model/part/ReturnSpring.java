@@ -5,7 +5,8 @@ package org.brakerules.model.part;
 public record ReturnSpring(
     Tag tag,
     @Means("broken spring") Sign broken,
-    @Means("coils stretched or ends opened") Sign stretched)
+    @Means("coils stretched or ends opened") Sign stretched,
+    @Means("spring not of the type its maker lists") Sign wrongType)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

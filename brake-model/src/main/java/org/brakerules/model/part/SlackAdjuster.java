@@ -19,6 +19,11 @@ public record SlackAdjuster(
     @Means("adjuster that takes no grease") Sign takesNoGrease,
     @Means("worn or missing arm bushing") Sign armBushingWorn,
     @Means("worn gear spline") Sign gearWorn,
+    @Means("adjuster loose on the spline") Sign looseOnSpline,
+    @Means("kind of adjuster unlike that across the axle") Sign kindUnlikePartner,
+    @Means("arm length unlike that across the axle") Sign lengthUnlikePartner,
+    @Means("adjuster not set as its own gauge, template or window shows") Sign setUnlikeGauge,
+    @Means("adjusting hex that moves while the brake is applied") Sign hexMoves,
     @Means("torque over one gear turn in the free direction") @AtMost("1000 lbf.in")
         Measurement<Torque> freeTorque,
     @Means("torque at which the clutch slips in the release direction") @AtMost("1000 lbf.ft")

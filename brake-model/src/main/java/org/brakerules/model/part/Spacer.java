@@ -11,6 +11,7 @@ public record Spacer(
     @Means("distorted spacer") Sign distorted,
     @Means("corroded spacer") Sign corroded,
     @Means("spacer thinner on one side") Sign thinnerOnOneSide,
+    @Means("spacers unlike those of the other side of the axle") Sign unlikeOtherSide,
     @Means("thickness of the spacer") @AtMost("6 in") Measurement<Length> thickness)
     implements Part {
 

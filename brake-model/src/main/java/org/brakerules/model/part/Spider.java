@@ -9,7 +9,8 @@ public record Spider(
     @Means("bent spider") Sign bent,
     @Means("anchor bore in which a new pin or bushing is loose") Sign anchorBoreWorn,
     @Means("worn bore of the camshaft bushing") Sign bushingBoreWorn,
-    @Means("worn bolt holes or flange") Sign boltHolesWorn)
+    @Means("worn bolt holes or flange") Sign boltHolesWorn,
+    @Means("face of the spider out of square with the axle") Sign faceOutOfSquare)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

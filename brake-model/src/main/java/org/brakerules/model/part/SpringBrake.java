@@ -12,6 +12,8 @@ public record SpringBrake(
     @Means("bent clamp band or ears") Sign bentClamp,
     @Means("missing fastener or plug") Sign fastenerMissing,
     @Means("release bolt that will not seat or turn") Sign boltWillNotSeat,
+    @Means("spring brake caged") Sign caged,
+    @Means("spring brake that does not release fully") Sign notFullyReleased,
     @Means("exposed length of the release tool when caged") @AtMost("20 in")
         Measurement<Length> cagedLength)
     implements Part {

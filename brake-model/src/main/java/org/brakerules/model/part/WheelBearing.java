@@ -1,15 +1,10 @@
 package org.brakerules.model.part;
 
-import org.brakerules.model.quantity.Length;
-import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Station;
 
 /** A wheel bearing, cone and cup. */
 @PartRecord
-public record WheelBearing(
-    Tag tag,
-    @Means("pitted, blued or broken cone or cup") Sign bad,
-    @Means("end play of the hub on its bearings") @AtMost("0.5 in") Measurement<Length> endPlay)
+public record WheelBearing(Tag tag, @Means("pitted, blued or broken cone or cup") Sign bad)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

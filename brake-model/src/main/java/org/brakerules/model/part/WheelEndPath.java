@@ -88,6 +88,11 @@ public record WheelEndPath(String unit, int axle, Side side) implements Comparab
     return new Place(this, kind, station, 1);
   }
 
+  /** The wheel end across the axle. */
+  public WheelEndPath partner() {
+    return new WheelEndPath(unit, axle, side == Side.LEFT ? Side.RIGHT : Side.LEFT);
+  }
+
   @Override
   public int compareTo(WheelEndPath other) {
     return ORDER.compare(this, other);

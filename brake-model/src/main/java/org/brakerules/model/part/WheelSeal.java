@@ -3,7 +3,10 @@ package org.brakerules.model.part;
 /** The oil or grease seal of the hub. */
 @PartRecord
 public record WheelSeal(
-    Tag tag, @Means("leaking seal") Sign leaking, @Means("grooved seat") Sign seatGrooved)
+    Tag tag,
+    @Means("leaking seal") Sign leaking,
+    @Means("grooved seat") Sign seatGrooved,
+    @Means("seal driven in cocked") Sign cocked)
     implements Part {
 
   /** Refuses a tag of another kind of part. */

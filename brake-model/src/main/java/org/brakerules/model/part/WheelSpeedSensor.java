@@ -8,6 +8,9 @@ import org.brakerules.model.reading.Measurement;
 public record WheelSpeedSensor(
     Tag tag,
     @Means("sensor not pushed against the ring") Sign notAgainstRing,
+    @Means("no signal when the wheel is turned by hand") Sign noSignal,
+    @Means("pinched or chafed cable") Sign cablePinched,
+    @Means("warning lamp of the anti-lock that stays on") Sign lampOn,
     @Means("gap between sensor and tone ring") @AtMost("1 in") Measurement<Length> gap)
     implements Part {
 

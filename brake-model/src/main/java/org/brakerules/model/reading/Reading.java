@@ -13,6 +13,7 @@ import org.brakerules.model.quantity.Quantity;
  * @param method how it was taken; {@link Method#UNKNOWN} if not stated
  * @param uncertainty the expanded uncertainty of the reading, never negative; empty if not stated
  * @param reservoirPressure the reservoir pressure while the reading was taken; empty if not stated
+ * @param moment when in the job it was taken; {@link Moment#UNKNOWN} if not stated
  */
 public record Reading<Q extends Quantity<Q>>(
     Q value,
@@ -20,7 +21,8 @@ public record Reading<Q extends Quantity<Q>>(
     Station station,
     Method method,
     Optional<Q> uncertainty,
-    Optional<Pressure> reservoirPressure) {
+    Optional<Pressure> reservoirPressure,
+    Moment moment) {
 
   /**
    * Checks the reading.
@@ -35,17 +37,30 @@ public record Reading<Q extends Quantity<Q>>(
   /** A reading of which nothing but value, station and method is stated. */
   public static <Q extends Quantity<Q>> Reading<Q> of(Q value, Station station, Method method) {
     return new Reading<>(
-        value, value.toString(), station, method, Optional.empty(), Optional.empty());
+        value,
+        value.toString(),
+        station,
+        method,
+        Optional.empty(),
+        Optional.empty(),
+        Moment.UNKNOWN);
   }
 
   /** The same reading with its expanded uncertainty. */
   public Reading<Q> plusOrMinus(Q expanded) {
-    return new Reading<>(value, written, station, method, Optional.of(expanded), reservoirPressure);
+    return new Reading<>(
+        value, written, station, method, Optional.of(expanded), reservoirPressure, moment);
   }
 
   /** The same reading with the reservoir pressure it was taken at. */
   public Reading<Q> atReservoirPressure(Pressure pressure) {
-    return new Reading<>(value, written, station, method, uncertainty, Optional.of(pressure));
+    return new Reading<>(
+        value, written, station, method, uncertainty, Optional.of(pressure), moment);
+  }
+
+  /** The same reading with the moment it was taken. */
+  public Reading<Q> taken(Moment when) {
+    return new Reading<>(value, written, station, method, uncertainty, reservoirPressure, when);
   }
 
   private static void refuseNegative(Quantity<?> quantity) {

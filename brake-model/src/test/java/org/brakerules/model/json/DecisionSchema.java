@@ -31,6 +31,7 @@ import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -181,8 +182,10 @@ final class DecisionSchema {
     properties.put(
         "reservoirPressure",
         described(ComponentDocs.of(Reading.class, "reservoirPressure"), quantity()));
+    properties.put(
+        "moment", described(ComponentDocs.of(Reading.class, "moment"), names(Moment.class)));
     return SchemaPieces.object(
-        properties, List.of("at", "method", "uncertainty", "reservoirPressure"));
+        properties, List.of("at", "method", "uncertainty", "reservoirPressure", "moment"));
   }
 
   private ObjectNode quantity() {

@@ -37,6 +37,7 @@ class DecisionWriterTest {
               "complete": false,
               "holds": [],
               "decisions": [],
+              "next": [],
               "cautions": []
             }
             """);
@@ -63,6 +64,7 @@ class DecisionWriterTest {
           /decisions/0/needed/0/task              | "measure"
           /decisions/0/needed/0/station           | "spline-end"
           /decisions/0/needed/0/methods           | ["dial-indicator"]
+          /decisions/0/needed/0/conditions        | ["after the work"]
           /decisions/0/needed/0/limits/0/comparison | "at-most"
           /decisions/0/needed/1/from              | "wheel-on"
           /decisions/0/lookedAt                   | ["camshaft.crack"]
@@ -71,11 +73,13 @@ class DecisionWriterTest {
           /decisions/1/reasons/0/evidence/0/kind  | "measured"
           /decisions/1/reasons/0/evidence/0/status | "beyond"
           /decisions/1/reasons/0/evidence/0/limit | {"id":"camshaft-bushing.radial-play.max","comparison":"at-most","value":"0.020 in","source":{"id":"AXLE-MANUAL","clause":"12","title":"Axle manual","standing":"maker"}}
-          /decisions/1/reasons/0/evidence/0/reading | {"value":"1/32 in","at":"head-end","method":"dial-indicator","uncertainty":"0.001 in"}
+          /decisions/1/reasons/0/evidence/0/reading | {"value":"1/32 in","at":"head-end","method":"dial-indicator","uncertainty":"0.001 in","moment":"after-work"}
           /decisions/1/reasons/0/evidence/0/margin | "0.01125 in"
           /decisions/1/reasons/0/evidence/1       | {"kind":"also-replaced","wheelEnd":"tractor/axle2/left","partKind":"camshaft"}
           /decisions/1/reasons/0/evidence/2       | {"kind":"was-disturbed","part":"tractor/axle2/left/camshaft-bushing/head-end"}
           /decisions/1/passed/0                   | {"part":"tractor/axle2/left/camshaft-bushing/head-end","property":"bore","limitId":"camshaft-bushing.bore.max","status":"no-limit"}
+          /decisions/1/reasons/0/evidence/3       | {"kind":"unlike-partner","wheelEnd":"tractor/axle2/left","matter":"chamber-size"}
+          /next/0                                 | {"part":"tractor/axle2/left/camshaft","point":"camshaft.end-play","bearsOn":["tractor/axle2/left/camshaft"]}
           /cautions/0/text                        | "Cage the spring brake first."
           """)
   void everything_a_decision_says_is_written(String pointer, String json) {

@@ -44,7 +44,7 @@ class InvalidJobTest {
 
     assertThat(problemsOf(job))
         .containsExactly(
-            new Problem(WHEEL_END + "/parts/0/endPlay/value", 42, 30, found, expected));
+            new Problem(WHEEL_END + "/parts/0/endPlay/value", 43, 30, found, expected));
   }
 
   @ParameterizedTest
@@ -98,26 +98,26 @@ class InvalidJobTest {
       quoteCharacter = '`',
       textBlock =
           """
-          "value": "0.012 in",          | ``                                 | 41 | 30 | /parts/0/endPlay                   | no "value"                         | the reading with its unit
-          "uncertainty": "0.001 in"     | "uncertainty": "0.001"             | 45 | 36 | /parts/0/endPlay/uncertainty       | "0.001" (the unit is missing)      | "0.001 in" or "0.001 mm"
-          "reservoirPressure": "85 psi" | "reservoirPressure": "850 psi"     | 46 | 42 | /parts/0/endPlay/reservoirPressure | "850 psi" (more than any brake has) | at most 300 psi; check the decimal point and the unit
-          "reservoirPressure": "85 psi" | "reservoirPressure": "85 in"       | 46 | 42 | /parts/0/endPlay/reservoirPressure | "85 in" (in is a unit of length)   | a pressure with the unit psi, kPa or bar, such as "90 psi"
+          "value": "0.012 in",          | ``                                 | 42 | 30 | /parts/0/endPlay                   | no "value"                         | the reading with its unit
+          "uncertainty": "0.001 in"     | "uncertainty": "0.001"             | 46 | 36 | /parts/0/endPlay/uncertainty       | "0.001" (the unit is missing)      | "0.001 in" or "0.001 mm"
+          "reservoirPressure": "85 psi" | "reservoirPressure": "850 psi"     | 47 | 42 | /parts/0/endPlay/reservoirPressure | "850 psi" (more than any brake has) | at most 300 psi; check the decimal point and the unit
+          "reservoirPressure": "85 psi" | "reservoirPressure": "85 in"       | 47 | 42 | /parts/0/endPlay/reservoirPressure | "85 in" (in is a unit of length)   | a pressure with the unit psi, kPa or bar, such as "90 psi"
           "ratedStroke": "2 1/2 in"     | "ratedStroke": "2 1/3 in"          | 33 | 34 | /layout/chamber/ratedStroke        | "2 1/3 in" (fractions over 3 are not kept) | a fraction over 2, 4, 8, 16, 32 or 64, or a decimal
           "ratedStroke": "2 1/2 in"     | "ratedStroke": "25 in"             | 33 | 34 | /layout/chamber/ratedStroke        | "25 in" (more than any brake has)  | at most 10 in; check the decimal point and the unit
-          "at": "spline-end"            | "at": "splined-end"                | 43 | 27 | /parts/0/endPlay/at                | "splined-end"                      | "spline-end", the nearest known name
-          "method": "dial-indicator",   | "method": "dial indicater",        | 44 | 31 | /parts/0/endPlay/method            | "dial indicater"                   | "dial-indicator", the nearest known name
-          "crack": "not-seen"           | "crack": false                     | 40 | 28 | /parts/0/crack                     | false                              | "seen", "not-seen" or "not-checked"
-          "crack": "not-seen"           | "crack": "no"                      | 40 | 28 | /parts/0/crack                     | "no"                               | "seen", "not-seen" or "not-checked"
-          "crack": "not-seen"           | "cracks": "not-seen"               | 40 | 19 | /parts/0/cracks                    | an unknown field                   | "crack", the nearest known field
-          "part": "camshaft",           | "part": "cam-shaft",               | 39 | 27 | /parts/0/part                      | "cam-shaft"                        | "camshaft", the nearest known name
-          "part": "camshaft",           | "station": "tube",                 | 38 | 17 | /parts/0                           | no "part"                          | the kind of part, such as "camshaft"
-          "part": "camshaft",           | "part": "camshaft", "station": "head-end", | 39 | 50 | /parts/0/station                   | "head-end"                         | no station, since a wheel end has one camshaft
-          "station": "head-end",        | ``                                 | 49 | 17 | /parts/1                           | no "station"                       | its station: "head-end" or "spline-end"
-          "station": "upper"            | "station": "head-end"              | 73 | 30 | /parts/3/station                   | "head-end"                         | "upper" or "lower"
-          "number": 2                   | "number": 0                        | 66 | 29 | /parts/2/number                    | 0                                  | a whole number from 1 to 20, without quotes
-          "number": 2                   | "number": 2.0                      | 66 | 29 | /parts/2/number                    | 2.0                                | a whole number from 1 to 20, without quotes
-          "number": 2                   | "number": "2"                      | 66 | 29 | /parts/2/number                    | "2"                                | a whole number from 1 to 20, without quotes
-          "presence": "missing"         | "presence": "gone"                 | 74 | 31 | /parts/3/presence                  | "gone"                             | "fitted", "missing" or "not-fitted"
+          "at": "spline-end"            | "at": "splined-end"                | 44 | 27 | /parts/0/endPlay/at                | "splined-end"                      | "spline-end", the nearest known name
+          "method": "dial-indicator",   | "method": "dial indicater",        | 45 | 31 | /parts/0/endPlay/method            | "dial indicater"                   | "dial-indicator", the nearest known name
+          "crack": "not-seen"           | "crack": false                     | 41 | 28 | /parts/0/crack                     | false                              | "seen", "not-seen" or "not-checked"
+          "crack": "not-seen"           | "crack": "no"                      | 41 | 28 | /parts/0/crack                     | "no"                               | "seen", "not-seen" or "not-checked"
+          "crack": "not-seen"           | "cracks": "not-seen"               | 41 | 19 | /parts/0/cracks                    | an unknown field                   | "crack", the nearest known field
+          "part": "camshaft",           | "part": "cam-shaft",               | 40 | 27 | /parts/0/part                      | "cam-shaft"                        | "camshaft", the nearest known name
+          "part": "camshaft",           | "station": "tube",                 | 39 | 17 | /parts/0                           | no "part"                          | the kind of part, such as "camshaft"
+          "part": "camshaft",           | "part": "camshaft", "station": "head-end", | 40 | 50 | /parts/0/station                   | "head-end"                         | no station, since a wheel end has one camshaft
+          "station": "head-end",        | ``                                 | 51 | 17 | /parts/1                           | no "station"                       | its station: "head-end" or "spline-end"
+          "station": "upper"            | "station": "head-end"              | 75 | 30 | /parts/3/station                   | "head-end"                         | "upper" or "lower"
+          "number": 2                   | "number": 0                        | 68 | 29 | /parts/2/number                    | 0                                  | a whole number from 1 to 20, without quotes
+          "number": 2                   | "number": 2.0                      | 68 | 29 | /parts/2/number                    | 2.0                                | a whole number from 1 to 20, without quotes
+          "number": 2                   | "number": "2"                      | 68 | 29 | /parts/2/number                    | "2"                                | a whole number from 1 to 20, without quotes
+          "presence": "missing"         | "presence": "gone"                 | 76 | 31 | /parts/3/presence                  | "gone"                             | "fitted", "missing" or "not-fitted"
           "side": "left"                | "side": "nearside"                 | 25 | 23 | /side                              | "nearside"                         | "left" or "right"
           "family": "clamp"             | "family": "clampp"                 | 30 | 29 | /layout/chamber/family             | "clampp"                           | "clamp", the nearest known name
           "type": "30"                  | "type": 30                         | 31 | 27 | /layout/chamber/type               | 30                                 | one line of text, 1 to 200 characters
@@ -277,7 +277,7 @@ class InvalidJobTest {
 
     assertThat(messagesOf(job))
         .contains(
-            "line 41, column 30, /units/0/axles/0/wheelEnds/0/parts/0/endPlay: found an empty"
+            "line 42, column 30, /units/0/axles/0/wheelEnds/0/parts/0/endPlay: found an empty"
                 + " array, expected at least one reading; leave the field out if it was not"
                 + " measured");
   }
@@ -302,9 +302,9 @@ class InvalidJobTest {
             expected "0.025 in", "0.025 mm", "0.025 lbf", "0.025 N", "0.025 kN", "0.025 lbf.in", \
             "0.025 lbf.ft", "0.025 N.m", "0.025 psi", "0.025 kPa", "0.025 bar", "0.025 deg", \
             "0.025 turn" or "0.025 %"
-            line 42, column 30, /units/0/axles/0/wheelEnds/0/parts/0/endPlay/value: found \
+            line 43, column 30, /units/0/axles/0/wheelEnds/0/parts/0/endPlay/value: found \
             "0,012 in" (it has a decimal comma), expected "0.012 in"
-            line 69, column 26, /units/0/axles/0/wheelEnds/0/parts/2/lip: found "toward-ajuster", \
+            line 71, column 26, /units/0/axles/0/wheelEnds/0/parts/2/lip: found "toward-ajuster", \
             expected "toward-adjuster", the nearest known name\
             """);
   }

@@ -42,6 +42,7 @@ import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 import org.junit.jupiter.api.Test;
@@ -84,7 +85,8 @@ class JobReaderTest {
                 ChamberFamily.CLAMP,
                 "30",
                 StrokeClass.STANDARD,
-                Optional.of(Length.parse("2.5 in"))))
+                Optional.of(Length.parse("2.5 in")),
+                "30"))
         .springBrake(Fitted.YES)
         .build();
   }
@@ -96,7 +98,8 @@ class JobReaderTest {
             Measurement.of(
                 Reading.of(Length.parse("0.012 in"), Station.SPLINE_END, Method.DIAL_INDICATOR)
                     .plusOrMinus(Length.parse("0.001 in"))
-                    .atReservoirPressure(Pressure.parse("85 psi"))))
+                    .atReservoirPressure(Pressure.parse("85 psi"))
+                    .taken(Moment.AS_FOUND)))
         .build();
   }
 

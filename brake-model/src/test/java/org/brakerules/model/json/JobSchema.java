@@ -41,6 +41,7 @@ import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -194,7 +195,8 @@ final class JobSchema {
     properties.put("uncertainty", of(Reading.class, "uncertainty", quantity(kind)));
     ObjectNode pressure = quantity(Pressure.class);
     properties.put("reservoirPressure", of(Reading.class, "reservoirPressure", pressure));
-    List<String> optional = List.of("at", "method", "uncertainty", "reservoirPressure");
+    properties.put("moment", of(Reading.class, "moment", define("moment", names(Moment.class))));
+    List<String> optional = List.of("at", "method", "uncertainty", "reservoirPressure", "moment");
     return define(quantityName(kind) + "Reading", object(properties, optional));
   }
 

@@ -35,6 +35,7 @@ import org.brakerules.model.quantity.Share;
 import org.brakerules.model.quantity.Torque;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -160,7 +161,13 @@ final class RandomJobs {
           random.nextBoolean() ? Optional.empty() : Optional.of(Pressure.parse("85 psi"));
       readings.add(
           new Reading(
-              value, written, any(Station.class), any(Method.class), uncertainty, pressure));
+              value,
+              written,
+              any(Station.class),
+              any(Method.class),
+              uncertainty,
+              pressure,
+              any(Moment.class)));
     }
     return new Measurement(readings);
   }

@@ -13,6 +13,7 @@ import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Needed;
+import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.RoadAnswer;
 import org.brakerules.model.decision.RuleBaseVersion;
@@ -27,6 +28,7 @@ import org.brakerules.model.part.Side;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -56,6 +58,7 @@ final class SampleDecision {
         new RuleSet("us-federal"),
         Scope.CAMSHAFT_OUT,
         List.of(camshaft(), bushing()),
+        List.of(new NextLook(CAMSHAFT, "camshaft.end-play", List.of(CAMSHAFT))),
         List.of(new Caution("springs", "Cage the spring brake first.", List.of(PRACTICE))));
   }
 
@@ -66,6 +69,7 @@ final class SampleDecision {
         LocalDate.of(2026, 11, 20),
         new RuleSet("us-federal"),
         Scope.WHEEL_ON,
+        List.of(),
         List.of(),
         List.of());
   }
@@ -98,6 +102,7 @@ final class SampleDecision {
                 "Push and pull the shaft.",
                 Station.SPLINE_END,
                 List.of(Method.DIAL_INDICATOR),
+                List.of("after the work"),
                 List.of(PLAY_LIMIT),
                 Scope.SHOES_OFF),
             new Needed(
@@ -109,6 +114,7 @@ final class SampleDecision {
                 "",
                 "",
                 Station.WHOLE_PART,
+                List.of(),
                 List.of(),
                 List.of(),
                 Scope.WHEEL_ON)),
@@ -124,7 +130,8 @@ final class SampleDecision {
             Station.HEAD_END,
             Method.DIAL_INDICATOR,
             Optional.of(Length.parse("0.001 in")),
-            Optional.empty());
+            Optional.empty(),
+            Moment.AFTER_WORK);
     return new Decision(
         BUSHING,
         Disposition.REPLACE,
@@ -148,7 +155,8 @@ final class SampleDecision {
                             Optional.of(over),
                             Optional.of(Length.parse("0.01125 in")))),
                     new Evidence.AlsoReplaced(LEFT, PartKind.CAMSHAFT),
-                    new Evidence.WasDisturbed(BUSHING)),
+                    new Evidence.WasDisturbed(BUSHING),
+                    new Evidence.UnlikePartner(LEFT, "chamber-size")),
                 List.of(PLAY_LIMIT.source(), PRACTICE))),
         List.of(),
         List.of(

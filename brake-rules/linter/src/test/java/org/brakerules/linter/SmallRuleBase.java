@@ -57,8 +57,8 @@ final class SmallRuleBase {
 
   static final String LIMITS =
       """
-      id,part,property,comparison,value,station,methods,applies-to,rule-set,from,to,source,note
-      camshaft.end-play.max,camshaft,endPlay,at most,0.030 in,spline-end,dial-indicator,,,,,COMMON-PRACTICE,
+      id,part,property,comparison,value,station,methods,moment,applies-to,rule-set,from,to,source,note
+      camshaft.end-play.max,camshaft,endPlay,at most,0.030 in,spline-end,dial-indicator,,,,,,COMMON-PRACTICE,
       """;
 
   static final String POINTS =

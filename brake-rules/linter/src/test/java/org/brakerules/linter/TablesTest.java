@@ -33,9 +33,9 @@ class TablesTest {
           """
           camshaft.end-play.max ~ drum.end-play.max ~ 2:1 [table-id] the limit "drum.end-play.max" stands in the folder camshaft -> begin its id with "camshaft.", or move it to its own folder
           endPlay ~ rotation ~ 2:32 [limit-without-point] no inspection point asks for rotation of camshaft -> add the point to camshaft.points.csv
-          COMMON-PRACTICE ~ COMMON-PRACTICE; US-ARMY-TM-5-4210-220-12#4-30 ~ 2:87 [table-form] the limit has more than one source -> name the one its value comes from; put the others into the note
-          COMMON-PRACTICE ~ COMON-PRACTICE ~ 2:87 [unknown-source] "COMON-PRACTICE" is not in the table of sources -> write "COMMON-PRACTICE"
-          rule-set ~ ruleset ~ 1:62 [table-form] "ruleset" is no column of this table -> write "rule-set"
+          COMMON-PRACTICE ~ COMMON-PRACTICE; US-ARMY-TM-5-4210-220-12#4-30 ~ 2:88 [table-form] the limit has more than one source -> name the one its value comes from; put the others into the note
+          COMMON-PRACTICE ~ COMON-PRACTICE ~ 2:88 [unknown-source] "COMON-PRACTICE" is not in the table of sources -> write "COMMON-PRACTICE"
+          rule-set ~ ruleset ~ 1:69 [table-form] "ruleset" is no column of this table -> write "rule-set"
           """)
   void a_mistake_in_a_limit_is_told(String written, String instead, String problem)
       throws IOException {

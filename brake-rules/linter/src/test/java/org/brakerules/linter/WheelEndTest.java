@@ -57,4 +57,26 @@ class WheelEndTest {
             "16:7 [not-joined] Drum may be of another wheel end"
                 + " -> write wheelEnd == $wheelEnd in its brackets");
   }
+
+  @Test
+  void a_rule_may_speak_of_the_wheel_end_across_the_axle() throws Exception {
+    assertThat(
+            rules.with(
+                LIMIT_RULE, "$wheelEnd : wheelEnd", "$partner : partner, $wheelEnd : wheelEnd"))
+        .isEmpty();
+    assertThat(
+            rules.problemsOf(
+                LIMIT_RULE
+                    .replace("$wheelEnd : wheelEnd", "$partner : partner")
+                    .replace("wheelEnd == $wheelEnd", "wheelEnd == $partner")))
+        .isEmpty();
+  }
+
+  @Test
+  void the_partner_of_another_pattern_joins_nothing() throws Exception {
+    assertThat(rules.with(LIMIT_RULE, "wheelEnd == $wheelEnd", "wheelEnd == $partner"))
+        .contains(
+            "16:11 [not-joined] Camshaft may be of another wheel end"
+                + " -> write wheelEnd == $wheelEnd in its brackets");
+  }
 }

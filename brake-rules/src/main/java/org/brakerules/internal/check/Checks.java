@@ -1,18 +1,25 @@
 package org.brakerules.internal.check;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Subject;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.internal.table.TestPressure;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -21,23 +28,70 @@ public final class Checks {
 
   private final LimitTable table;
   private final LimitsOfJob limits;
+  private final Optional<TestPressure> testPressure;
 
-  /** Checks against the limits of one job. */
-  public Checks(LimitTable table, LimitsOfJob limits) {
+  /** Checks against the limits of one job, with the reservoir pressure its rule set asks for. */
+  public Checks(LimitTable table, LimitsOfJob limits, Optional<TestPressure> testPressure) {
     this.table = table;
     this.limits = limits;
+    this.testPressure = testPressure;
+  }
+
+  /** Checks against the limits in force on a day under a rule set, with the maker's of a job. */
+  public static Checks of(
+      Tables tables, LocalDate date, RuleSet ruleSet, List<MakersLimit> makersLimits) {
+    return new Checks(
+        tables.limits(),
+        new LimitsOfJob(tables.limits(), date, ruleSet, makersLimits),
+        tables.ruleSets().testPressure(ruleSet));
+  }
+
+  /** Under which conditions a limit wants its reading taken, each as the end of a sentence. */
+  public List<String> conditions(Limit limit) {
+    List<String> conditions = new ArrayList<>();
+    if (limit.moment().isPresent()) {
+      conditions.add(
+          limit.moment().get() == Moment.AS_FOUND
+              ? "before anything is pumped, turned or taken apart"
+              : "after the work");
+    }
+    if (limit.methods().contains(Method.FULL_APPLICATION)) {
+      testPressure.map(TestPressure::inWords).ifPresent(conditions::add);
+    }
+    return conditions;
   }
 
   /** Every limit of the part's kind, with how the part's readings stand against it. */
   public List<Check> of(Subject subject) {
-    return table.idsFor(subject.part().partKind()).stream()
-        .flatMap(id -> against(id, subject).stream())
-        .toList();
+    List<Check> all =
+        table.idsFor(subject.part().partKind()).stream()
+            .flatMap(id -> against(id, subject).stream())
+            .toList();
+    return all.stream().filter(check -> !isOfAnotherRuleSet(check, all)).toList();
+  }
+
+  /** Where one limit of a property is in force, one of another rule set is no question. */
+  private boolean isOfAnotherRuleSet(Check check, List<Check> all) {
+    return check.status() == CheckStatus.NO_LIMIT
+        && !limits.isOfThisJob(check.limitId())
+        && all.stream()
+            .anyMatch(
+                other -> other.property().equals(check.property()) && other.limit().isPresent());
   }
 
   /** What must be stated of a part before a limit can be chosen for it. */
   public List<String> unstated(String limitId, Subject subject) {
     return limits.unstated(limitId, subject);
+  }
+
+  /** Where the limits of a measurement want it taken; empty if at the part's own station. */
+  public Optional<Station> station(String property, Subject subject) {
+    return table.of(subject.part().partKind(), property).stream()
+        .map(Limit::id)
+        .distinct()
+        .flatMap(id -> limits.rows(id, subject).stream())
+        .flatMap(row -> row.limit().station().stream())
+        .findFirst();
   }
 
   private List<Check> against(String id, Subject subject) {
@@ -57,14 +111,14 @@ public final class Checks {
     return inForce.stream().map(limit -> check(limit, subject.part())).toList();
   }
 
-  private static Check check(AppliedLimit limit, Part part) {
+  private Check check(AppliedLimit limit, Part part) {
     Measurement<?> measurement =
         (Measurement<?>)
             Property.of(part.partKind(), limit.row().property()).orElseThrow().valueOf(part);
     return check(limit, part, measurement);
   }
 
-  private static <Q extends Quantity<Q>> Check check(
+  private <Q extends Quantity<Q>> Check check(
       AppliedLimit limit, Part part, Measurement<Q> measurement) {
     List<Reading<Q>> readings = measurement.readings();
     if (readings.isEmpty()) {
@@ -110,11 +164,22 @@ public final class Checks {
         margin);
   }
 
-  private static boolean accepts(Limit limit, Part part, Reading<?> reading) {
+  private boolean accepts(Limit limit, Part part, Reading<?> reading) {
     Station wanted = limit.station().orElse(part.station());
     boolean rightPlace = wanted == Station.WHOLE_PART || reading.station() == wanted;
     List<Method> methods = limit.methods();
-    return rightPlace && (methods.isEmpty() || methods.contains(reading.method()));
+    return rightPlace
+        && (methods.isEmpty() || methods.contains(reading.method()))
+        && limit.moment().map(moment -> reading.moment() == moment).orElse(true)
+        && isAtTestPressure(reading);
+  }
+
+  /** An applied stroke grows with the pressure, so it counts only at the pressure of its limit. */
+  private boolean isAtTestPressure(Reading<?> reading) {
+    return reading.method() != Method.FULL_APPLICATION
+        || testPressure
+            .map(wanted -> reading.reservoirPressure().map(wanted::covers).orElse(false))
+            .orElse(true);
   }
 
   /** Tables and maker's limits are held to the property's kind of quantity when they are read. */

@@ -34,23 +34,38 @@ public final class LimitsOfJob {
 
   /** The rows of a limit that hold on the day and may fit a part. */
   public List<LimitRow> rows(String id, Subject subject) {
+    List<LimitRow> named =
+        table.rows(id).stream()
+            .filter(row -> row.limit().holds(date, ruleSet))
+            .filter(row -> !row.selector().isOtherwise())
+            .filter(row -> row.selector().fit(subject) != Fit.NO)
+            .toList();
+    return named.isEmpty() ? otherwise(id) : named;
+  }
+
+  /** Whether a limit has a row that holds on the day under the rule set, for whatever part. */
+  boolean isOfThisJob(String id) {
+    return table.rows(id).stream().anyMatch(row -> row.limit().holds(date, ruleSet));
+  }
+
+  private List<LimitRow> otherwise(String id) {
     return table.rows(id).stream()
         .filter(row -> row.limit().holds(date, ruleSet))
-        .filter(row -> row.selector().fit(subject) != Fit.NO)
+        .filter(row -> row.selector().isOtherwise())
         .toList();
   }
 
   /** What must be stated of a part before a limit can be chosen for it. */
   List<String> unstated(String id, Subject subject) {
     return rows(id, subject).stream()
-        .flatMap(row -> row.selector().unstated(subject).stream())
+        .flatMap(row -> row.unstated(subject).stream())
         .distinct()
         .toList();
   }
 
   /**
    * The limits that hold for a part: the maker's, and the table's where there is none of the maker
-   * or where it is a law, which no maker can displace.
+   * or where it is a law of the job's rule set, which no maker can displace.
    */
   List<AppliedLimit> inForce(String id, Subject subject) {
     List<AppliedLimit> limits = new ArrayList<>();
@@ -58,8 +73,9 @@ public final class LimitsOfJob {
         rows(id, subject).stream().filter(row -> row.selector().fit(subject) == Fit.YES).toList();
     Optional<AppliedLimit> makers = makers(id, subject);
     for (LimitRow row : fitting) {
-      if (makers.isEmpty() || row.limit().source().standing() == Standing.LAW) {
-        limits.add(new AppliedLimit(row.limit(), row.limit().inForce()));
+      if (makers.isEmpty() || row.law().filter(ruleSet::equals).isPresent()) {
+        row.inForce(subject.layout())
+            .ifPresent(limit -> limits.add(new AppliedLimit(row.limit(), limit)));
       }
     }
     makers.ifPresent(limits::add);

@@ -1,5 +1,6 @@
 package org.brakerules.internal.decide;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.brakerules.internal.check.Checks;
-import org.brakerules.internal.check.LimitsOfJob;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.fact.BeyondLimit;
@@ -26,7 +26,9 @@ import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
@@ -49,17 +51,14 @@ public final class DecisionMaker {
     this.job = job;
     this.tables = tables;
     this.engine = engine;
-    this.checks =
-        new Checks(
-            tables.limits(),
-            new LimitsOfJob(tables.limits(), job.date(), job.ruleSet(), job.makersLimits()));
+    this.checks = Checks.of(tables, job.date(), job.ruleSet(), job.makersLimits());
   }
 
   /** One decision per part, in path order. */
   public List<Decision> decide() {
     List<InspectedPart> parts = parts();
     List<Finding> findings = new Consequences(engine.fire(facts(parts))).withoutCircles();
-    RoadJudge road = new RoadJudge(tables.sources(), engine.rules(), job.ruleSet());
+    RoadJudge road = new RoadJudge(tables, engine.rules(), job.ruleSet(), checks);
     return parts.stream().map(part -> decide(part, findings, road)).toList();
   }
 
@@ -88,9 +87,9 @@ public final class DecisionMaker {
     OpenPoints open = new OpenPoints(points, tables.limits(), checks, job.scope());
     List<Needed> needed =
         part.part().presence() == Presence.MISSING ? List.of() : open.of(part, findings);
-    boolean judged = hasRules(place) && points.stream().anyMatch(one -> open.isNeeded(part, one));
+    boolean judged = points.stream().anyMatch(one -> open.isNeeded(part, one));
     List<Reason> reasons =
-        new Reasons(part, points, findings, needed, hasRules(place), judged, job.scope()).all();
+        new Reasons(part, points, findings, all, needed, judged, job.scope()).all();
     return new Decision(
         place,
         reasons.stream()
@@ -104,13 +103,9 @@ public final class DecisionMaker {
         lookedAt(part, points));
   }
 
-  private boolean hasRules(Place place) {
-    return engine.components().contains(place.kind().id());
-  }
-
   private static List<String> lookedAt(InspectedPart part, List<Point> points) {
     return points.stream()
-        .filter(point -> !point.ofLayout() && point.property().isSign())
+        .filter(point -> point.ofPart() && point.property().isSign())
         .filter(
             point ->
                 part.shows(
@@ -121,26 +116,36 @@ public final class DecisionMaker {
 
   private List<InspectedPart> parts() {
     List<InspectedPart> parts = new ArrayList<>();
-    for (Axle axle : axles().toList()) {
-      for (WheelEnd end : axle.wheelEnds()) {
-        List<Place> expected = end.layout().expectedParts(end.path(), job.scope());
-        Set<Place> mentioned = new HashSet<>();
-        for (Part part : end.parts()) {
-          mentioned.add(part.place());
-          onTheBench(part, expected)
-              .map(one -> inspected(new Subject(axle.kind(), end.layout(), one), true))
-              .ifPresent(parts::add);
-        }
-        for (Place place : expected) {
-          if (!mentioned.contains(place)) {
-            Part blank = place.kind().blank(Tag.asFound(place));
-            parts.add(inspected(new Subject(axle.kind(), end.layout(), blank), false));
-          }
-        }
+    for (VehicleUnit unit : job.units()) {
+      for (Axle axle : unit.axles()) {
+        axle.wheelEnds().forEach(end -> parts.addAll(parts(unit, axle, end)));
       }
     }
     parts.sort(Comparator.comparing(part -> part.part().place()));
     return parts;
+  }
+
+  private List<InspectedPart> parts(VehicleUnit unit, Axle axle, WheelEnd end) {
+    List<InspectedPart> parts = new ArrayList<>();
+    List<Place> expected = end.layout().expectedParts(end.path(), job.scope());
+    Set<Place> mentioned = new HashSet<>();
+    for (Part part : end.parts()) {
+      mentioned.add(part.place());
+      onTheBench(part, expected)
+          .map(one -> inspected(subject(unit, axle, end, one), true))
+          .ifPresent(parts::add);
+    }
+    for (Place place : expected) {
+      if (!mentioned.contains(place)) {
+        Part blank = place.kind().blank(Tag.asFound(place));
+        parts.add(inspected(subject(unit, axle, end, blank), false));
+      }
+    }
+    return parts;
+  }
+
+  private static Subject subject(VehicleUnit unit, Axle axle, WheelEnd end, Part part) {
+    return new Subject(unit.builtOn(), axle.kind(), end.layout(), part);
   }
 
   /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
@@ -159,9 +164,13 @@ public final class DecisionMaker {
 
   private List<Object> facts(List<InspectedPart> parts) {
     List<Object> facts = new ArrayList<>();
-    axles()
-        .flatMap(axle -> axle.wheelEnds().stream().map(end -> brake(axle, end)))
-        .forEach(facts::add);
+    for (VehicleUnit unit : job.units()) {
+      Fitted automaticAdjuster = automaticAdjuster(unit);
+      for (Axle axle : unit.axles()) {
+        axle.wheelEnds().forEach(end -> facts.add(brake(axle, end, automaticAdjuster)));
+        facts.addAll(AcrossAxle.differences(axle));
+      }
+    }
     for (InspectedPart part : parts) {
       if (part.inspected()) {
         facts.add(part.part());
@@ -171,8 +180,19 @@ public final class DecisionMaker {
     return facts;
   }
 
-  private static Brake brake(Axle axle, WheelEnd end) {
-    return new Brake(end.path(), axle.kind(), end.layout());
+  private Brake brake(Axle axle, WheelEnd end, Fitted automaticAdjuster) {
+    return new Brake(end.path(), axle.kind(), end.layout(), job.scope(), automaticAdjuster);
+  }
+
+  /** What the law of the job says of a vehicle built on that day. */
+  private Fitted automaticAdjuster(VehicleUnit unit) {
+    Optional<LocalDate> from = tables.ruleSets().automaticAdjustersFrom(job.ruleSet());
+    if (from.isEmpty()) {
+      return Fitted.NO;
+    }
+    return unit.builtOn()
+        .map(built -> built.isBefore(from.get()) ? Fitted.NO : Fitted.YES)
+        .orElse(Fitted.UNKNOWN);
   }
 
   private Stream<Object> markers(InspectedPart inspected) {
@@ -183,9 +203,5 @@ public final class DecisionMaker {
     return part.tag().disturbed(job.scope())
         ? Stream.concat(beyond, Stream.of(new Disturbed(part.place(), part.condition())))
         : beyond;
-  }
-
-  private Stream<Axle> axles() {
-    return job.units().stream().flatMap(unit -> unit.axles().stream());
   }
 }

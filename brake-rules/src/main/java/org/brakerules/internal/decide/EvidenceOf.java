@@ -7,6 +7,7 @@ import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.fact.Replaced;
+import org.brakerules.internal.fact.UnlikePartner;
 import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Property;
 import org.brakerules.model.decision.Evidence;
@@ -28,6 +29,8 @@ final class EvidenceOf {
         evidence.add(new Evidence.AlsoReplaced(replaced.wheelEnd(), replaced.partKind()));
       } else if (fact instanceof Disturbed disturbed) {
         evidence.add(new Evidence.WasDisturbed(disturbed.part()));
+      } else if (fact instanceof UnlikePartner unlike) {
+        evidence.add(new Evidence.UnlikePartner(unlike.wheelEnd(), Names.of(unlike.matter())));
       } else if (fact instanceof Brake brake) {
         built(finding, brake, evidence);
       } else if (fact instanceof Part part) {
@@ -39,6 +42,10 @@ final class EvidenceOf {
 
   private static void built(Finding finding, Brake brake, List<Evidence> evidence) {
     for (String name : finding.rule().conditionsOn(Brake.class)) {
+      if (name.equals("automaticAdjuster")) {
+        evidence.add(
+            new Evidence.Built(brake.wheelEnd(), name, Names.of(brake.automaticAdjuster())));
+      }
       Property.of(Layout.class, name)
           .ifPresent(
               property ->

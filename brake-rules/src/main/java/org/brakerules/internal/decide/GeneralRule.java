@@ -15,8 +15,6 @@ public enum GeneralRule {
   STILL_OPEN("GENERAL-020", "Something needed is not known yet", Verdict.UNDECIDED),
   /** The brake has the part, the job does not mention it. */
   NOT_INSPECTED("GENERAL-030", "Part not inspected", Verdict.UNDECIDED),
-  /** The rule base cannot judge the part. */
-  NO_RULES("GENERAL-040", "No rules for this part yet", Verdict.UNDECIDED),
   /** The part is not where it belongs. */
   MISSING("GENERAL-050", "Part missing", Verdict.UNDECIDED),
   /** Something wrong was found that no rule speaks of. */

@@ -31,7 +31,7 @@ record InspectedPart(Subject subject, boolean inspected, List<Check> checks) {
   }
 
   Object valueOf(Point point) {
-    return point.property().valueOf(point.ofLayout() ? subject.layout() : part());
+    return point.valueOf(subject);
   }
 
   boolean shows(Property sign, Sign wanted) {

@@ -2,7 +2,9 @@ package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.engine.Finding;
@@ -19,6 +21,7 @@ import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -40,9 +43,11 @@ final class OpenPoints {
   /** The open points of a part, those that rules ask for among them. */
   List<Needed> of(InspectedPart part, List<Finding> findings) {
     List<Needed> open = new ArrayList<>();
+    Map<String, String> measureAgain = asking(Verdict.MEASURE_AGAIN, findings);
+    Map<String, String> lookAt = asking(Verdict.LOOK_AT, findings);
     for (Point point : points) {
-      Optional<String> again = asking(Verdict.MEASURE_AGAIN, point, findings);
-      Optional<String> asked = asking(Verdict.LOOK_AT, point, findings);
+      Optional<String> again = Optional.ofNullable(measureAgain.get(point.id()));
+      Optional<String> asked = Optional.ofNullable(lookAt.get(point.id()));
       if (again.isPresent()) {
         open.add(needed(part, point, "to be measured again, asked for by " + again.get()));
       } else if (asked.isPresent()) {
@@ -61,7 +66,7 @@ final class OpenPoints {
         && point.selector().fit(part.subject()) != Fit.NO
         && switch (point.demand()) {
           case ALWAYS -> true;
-          case WITH_LIMIT -> !limitsInForce(part, point).isEmpty();
+          case WITH_LIMIT -> mayHaveLimit(part, point);
           case ON_DEMAND -> false;
         };
   }
@@ -75,33 +80,51 @@ final class OpenPoints {
         why,
         point.instrument(),
         point.how(),
-        point.at().orElse(part.part().station()),
+        station(part, point),
         methods(point),
+        conditions(point),
         limitsInForce(part, point),
         point.from());
   }
 
-  private static Optional<String> asking(Verdict verdict, Point point, List<Finding> findings) {
+  /** The points that rules ask for, each with the first rule that does. */
+  private static Map<String, String> asking(Verdict verdict, List<Finding> findings) {
     return findings.stream()
-        .filter(one -> one.verdict() == verdict && one.point().equals(point.id()))
-        .map(one -> one.rule().id())
-        .sorted()
-        .findFirst();
+        .filter(one -> one.verdict() == verdict)
+        .collect(
+            Collectors.toMap(
+                Finding::point, one -> one.rule().id(), BinaryOperator.minBy(String::compareTo)));
   }
 
   private List<Method> methods(Point point) {
-    return limits
-        .rows()
-        .map(row -> row.limit())
-        .filter(limit -> isOf(limit, point))
+    return limits.of(point.part(), point.property().name()).stream()
         .flatMap(limit -> limit.methods().stream())
         .distinct()
         .sorted()
         .toList();
   }
 
-  private static boolean isOf(Limit limit, Point point) {
-    return limit.part() == point.part() && limit.property().equals(point.property().name());
+  private List<String> conditions(Point point) {
+    return limits.of(point.part(), point.property().name()).stream()
+        .flatMap(limit -> checks.conditions(limit).stream())
+        .distinct()
+        .toList();
+  }
+
+  private Station station(InspectedPart part, Point point) {
+    return point
+        .at()
+        .or(() -> checks.station(point.property().name(), part.subject()))
+        .orElse(part.part().station());
+  }
+
+  /** Where the limit hangs on something that is not stated, asking for it is the safe side. */
+  private boolean mayHaveLimit(InspectedPart part, Point point) {
+    return part.checksOf(point.property().name()).stream()
+        .anyMatch(
+            check ->
+                check.limit().isPresent()
+                    || !checks.unstated(check.limitId(), part.subject()).isEmpty());
   }
 
   private static List<LimitInForce> limitsInForce(InspectedPart part, Point point) {
@@ -118,6 +141,9 @@ final class OpenPoints {
     }
     if (value == Sign.NOT_CHECKED) {
       return Optional.of("not looked at");
+    }
+    if (value instanceof Optional<?> stated) {
+      return stated.isPresent() ? Optional.empty() : Optional.of("not stated");
     }
     return Names.of((Enum<?>) value).equals("unknown")
         ? Optional.of("not stated")
@@ -158,7 +184,34 @@ final class OpenPoints {
         + reading.written()
         + where(check, reading)
         + how(reading)
+        + at(reading)
+        + when(check, reading)
         + ", which is no reading of this limit";
+  }
+
+  /** The moment is named only where the limit asks for another. */
+  private String when(Check check, Reading<?> reading) {
+    return limits
+        .first(check.limitId())
+        .flatMap(Limit::moment)
+        .filter(wanted -> wanted != reading.moment())
+        .map(
+            wanted ->
+                reading.moment() == Moment.UNKNOWN
+                    ? " at a moment not stated"
+                    : " " + reading.moment().inWords())
+        .orElse("");
+  }
+
+  /** The pressure is named only where the method needs one. */
+  private static String at(Reading<?> reading) {
+    if (reading.method() != Method.FULL_APPLICATION) {
+      return "";
+    }
+    return reading
+        .reservoirPressure()
+        .map(pressure -> " at a reservoir pressure of " + pressure)
+        .orElse(" at a reservoir pressure not stated");
   }
 
   /** The place is named only where the limit asks for one. */

@@ -3,9 +3,9 @@ package org.brakerules.internal.decide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.brakerules.InspectionPoint;
 import org.brakerules.internal.check.Checks;
-import org.brakerules.internal.check.LimitsOfJob;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
@@ -30,8 +30,7 @@ public final class PointsBefore {
   /** Chooses limits by date and rule set. */
   public PointsBefore(Tables tables, LocalDate date, RuleSet ruleSet) {
     this.tables = tables;
-    this.checks =
-        new Checks(tables.limits(), new LimitsOfJob(tables.limits(), date, ruleSet, List.of()));
+    this.checks = Checks.of(tables, date, ruleSet, List.of());
   }
 
   /** The points of every part the layout has for certain, in path order. */
@@ -39,7 +38,8 @@ public final class PointsBefore {
     List<InspectionPoint> points = new ArrayList<>();
     for (Place place : layout.expectedParts(ANY, scope)) {
       Subject subject =
-          new Subject(AxleKind.UNKNOWN, layout, place.kind().blank(Tag.asFound(place)));
+          new Subject(
+              Optional.empty(), AxleKind.UNKNOWN, layout, place.kind().blank(Tag.asFound(place)));
       InspectedPart part = new InspectedPart(subject, false, checks.of(subject));
       List<Point> ofKind = tables.points().of(place.kind());
       OpenPoints open = new OpenPoints(ofKind, tables.limits(), checks, scope);
@@ -61,6 +61,7 @@ public final class PointsBefore {
         needed.what(),
         needed.station(),
         needed.methods(),
+        needed.conditions(),
         needed.instrument(),
         needed.how(),
         needed.from(),

@@ -2,9 +2,13 @@ package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Point;
@@ -18,6 +22,7 @@ import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
@@ -28,6 +33,7 @@ final class Reasons {
   private static final Comparator<Reason> GRAVEST_FIRST =
       Comparator.comparing((Reason reason) -> reason.verdict() != Verdict.HOLD)
           .thenComparing(reason -> reason.verdict().disposition(), Comparator.reverseOrder())
+          .thenComparing(Reasons::isConsequence)
           .thenComparing(Reason::rule)
           .thenComparing(Reason::sentence)
           .thenComparing(reason -> reason.evidence().toString());
@@ -35,8 +41,8 @@ final class Reasons {
   private final InspectedPart part;
   private final List<Point> points;
   private final List<Finding> findings;
+  private final List<Finding> findingsOfJob;
   private final List<Needed> needed;
-  private final boolean hasRules;
   private final boolean judged;
   private final Scope scope;
   private final List<Reason> reasons = new ArrayList<>();
@@ -45,17 +51,22 @@ final class Reasons {
       InspectedPart part,
       List<Point> points,
       List<Finding> findings,
+      List<Finding> findingsOfJob,
       List<Needed> needed,
-      boolean hasRules,
       boolean judged,
       Scope scope) {
     this.part = part;
     this.points = points;
     this.findings = findings;
+    this.findingsOfJob = findingsOfJob;
     this.needed = needed;
-    this.hasRules = hasRules;
     this.judged = judged;
     this.scope = scope;
+  }
+
+  /** What was found on the part itself says more than what its neighbours drag along. */
+  private static boolean isConsequence(Reason reason) {
+    return reason.evidence().stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
   }
 
   List<Reason> all() {
@@ -124,13 +135,6 @@ final class Reasons {
               "Look at or measure what is listed as needed.",
               List.of()));
     }
-    if (!hasRules) {
-      return Optional.of(
-          GeneralRule.NO_RULES.reason(
-              "This rule base has no rules for this kind of part yet.",
-              "Decide it by the maker's manual.",
-              List.of()));
-    }
     return judged
         ? Optional.empty()
         : Optional.of(
@@ -155,38 +159,58 @@ final class Reasons {
 
   /** A finding that no rule speaks of never lets a part pass. */
   private Optional<Reason> unanswered() {
-    List<Evidence> open = new ArrayList<>();
-    List<String> found = new ArrayList<>();
-    List<Evidence> answered = reasons.stream().flatMap(one -> one.evidence().stream()).toList();
-    for (Check check : part.checks(CheckStatus.BEYOND)) {
-      Evidence measured = new Evidence.Measured(check);
-      if (!answered.contains(measured)) {
-        open.add(measured);
-        found.add("a reading beyond " + check.limitId());
-      }
-    }
-    for (Property sign : Property.signs(part.part().partKind())) {
-      Evidence seen = new Evidence.Stated(part.part().place(), sign.name(), "seen");
-      if (isFaultSeen(sign) && !answered.contains(seen)) {
-        open.add(seen);
-        found.add(sign.meaning());
-      }
-    }
-    if (open.isEmpty() || reasons.stream().anyMatch(one -> one.verdict() == Verdict.REPLACE)) {
+    Map<Evidence, String> found = found();
+    if (found.isEmpty() || worst() == Disposition.REPLACE) {
       return Optional.empty();
     }
-    return Optional.of(
-        GeneralRule.UNANSWERED.reason(
-            "Found, and no rule speaks of it: " + String.join("; ", found) + ".",
-            "Do not put the part back on this answer; decide it by the maker's manual.",
-            open));
+    found.keySet().removeAll(answered());
+    return found.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            GeneralRule.UNANSWERED.reason(
+                "Found, and no rule speaks of it: " + String.join("; ", found.values()) + ".",
+                "Do not put the part back on this answer; decide it by the maker's manual.",
+                List.copyOf(found.keySet())));
+  }
+
+  /** Everything wrong that was found on the part, with its name in a sentence. */
+  private Map<Evidence, String> found() {
+    Map<Evidence, String> found = new LinkedHashMap<>();
+    for (Check check : part.checks(CheckStatus.BEYOND)) {
+      found.put(new Evidence.Measured(check), "a reading beyond " + check.limitId());
+    }
+    for (Property sign : Property.signs(part.part().partKind())) {
+      if (isFaultSeen(sign)) {
+        Evidence seen = new Evidence.Stated(part.part().place(), sign.name(), "seen");
+        found.put(seen, sign.meaning());
+      }
+    }
+    return found;
+  }
+
+  /**
+   * What rules spoke of. A sign that asks for a look at another part is answered by that look; a
+   * reading beyond its limit is answered only by a reason that still stands for the part itself.
+   */
+  private Set<Evidence> answered() {
+    Stream<Evidence> signs =
+        findingsOfJob.stream()
+            .filter(finding -> finding.facts().stream().anyMatch(this::isThisPart))
+            .flatMap(finding -> EvidenceOf.finding(finding).stream())
+            .filter(Evidence.Stated.class::isInstance);
+    Stream<Evidence> own = reasons.stream().flatMap(reason -> reason.evidence().stream());
+    return Stream.concat(signs, own).collect(Collectors.toSet());
+  }
+
+  private boolean isThisPart(Object fact) {
+    return fact instanceof Part other && other.place().equals(part.part().place());
   }
 
   /** Every sign is a fault, but those that the points call good or not for this part. */
   private boolean isFaultSeen(Property sign) {
     return part.shows(sign, Sign.SEEN)
         && points.stream()
-            .filter(point -> !point.ofLayout() && point.property().name().equals(sign.name()))
+            .filter(point -> point.ofPart() && point.property().name().equals(sign.name()))
             .noneMatch(
                 point ->
                     point.finds() == Finds.GOOD || point.selector().fit(part.subject()) == Fit.NO);

@@ -3,9 +3,10 @@ package org.brakerules.internal.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.table.Property;
-import org.brakerules.internal.table.SourceTable;
+import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Reason;
@@ -21,15 +22,16 @@ final class RoadJudge {
   private static final Set<Verdict> FAILING =
       Set.of(Verdict.REPLACE, Verdict.HOLD, Verdict.ADJUST, Verdict.CLEAN);
 
-  private final SourceTable sources;
+  private final Tables tables;
+  private final Checks checks;
   private final List<RuleText> laws;
   private final RuleSet ruleSet;
 
-  RoadJudge(SourceTable sources, List<RuleText> rules, RuleSet ruleSet) {
-    this.sources = sources;
+  RoadJudge(Tables tables, List<RuleText> rules, RuleSet ruleSet, Checks checks) {
+    this.tables = tables;
+    this.checks = checks;
     this.ruleSet = ruleSet;
-    this.laws =
-        rules.stream().filter(rule -> rule.sources().stream().anyMatch(this::isLaw)).toList();
+    this.laws = rules.stream().filter(rule -> rule.laws().contains(ruleSet)).toList();
   }
 
   RoadAnswer answer(InspectedPart part, List<Reason> reasons) {
@@ -40,9 +42,13 @@ final class RoadJudge {
     for (Check check : part.checks()) {
       if (check.limit().filter(limit -> isLaw(limit.source())).isPresent()) {
         answers.add(byLimit(check.status()));
+      } else if (isUnstatedLaw(part, check)) {
+        answers.add(RoadAnswer.OPEN);
       }
     }
-    laws.forEach(law -> answers.addAll(bySigns(part, law)));
+    for (RuleText law : laws) {
+      answers.addAll(bySigns(part, law.conditionsOn(part.part().getClass())));
+    }
     RoadAnswer answer = gravest(answers);
     return answer == RoadAnswer.MET && isUnfit(reasons) ? RoadAnswer.OPEN : answer;
   }
@@ -53,12 +59,20 @@ final class RoadJudge {
         .anyMatch(one -> one.verdict() == Verdict.REPLACE || one.verdict() == Verdict.HOLD);
   }
 
+  /** Whether a law limits the part, and which of its limits holds hangs on what is not stated. */
+  private boolean isUnstatedLaw(InspectedPart part, Check check) {
+    return check.status() == CheckStatus.NO_LIMIT
+        && tables.limits().rows(check.limitId()).stream()
+            .anyMatch(row -> row.law().filter(ruleSet::equals).isPresent())
+        && !checks.unstated(check.limitId(), part.subject()).isEmpty();
+  }
+
   private boolean failsByLaw(Reason reason) {
     return FAILING.contains(reason.verdict()) && reason.source().stream().anyMatch(this::isLaw);
   }
 
   private boolean isLaw(Source source) {
-    return sources.isLawOf(source, ruleSet);
+    return tables.sources().isLawOf(source, ruleSet);
   }
 
   private static RoadAnswer byLimit(CheckStatus status) {
@@ -69,12 +83,15 @@ final class RoadJudge {
     };
   }
 
-  private static List<RoadAnswer> bySigns(InspectedPart part, RuleText rule) {
-    return rule.conditionsOn(part.part().getClass()).stream()
-        .flatMap(name -> Property.of(part.part().partKind(), name).stream())
-        .filter(Property::isSign)
-        .map(sign -> part.shows(sign, Sign.NOT_CHECKED) ? RoadAnswer.OPEN : RoadAnswer.MET)
-        .toList();
+  private static List<RoadAnswer> bySigns(InspectedPart part, List<String> names) {
+    List<RoadAnswer> answers = new ArrayList<>();
+    for (String name : names) {
+      Property.of(part.part().partKind(), name)
+          .filter(Property::isSign)
+          .map(sign -> part.shows(sign, Sign.NOT_CHECKED) ? RoadAnswer.OPEN : RoadAnswer.MET)
+          .ifPresent(answers::add);
+    }
+    return answers;
   }
 
   private static RoadAnswer gravest(List<RoadAnswer> answers) {

@@ -24,6 +24,11 @@ final class Conditions {
       return compiled.getPatternVariable().getType();
     }
 
+    /** Whether the verdict of the rule is of the part this pattern finds. */
+    boolean isSubject() {
+      return compiled.getPatternVariable().getName().equals("$part");
+    }
+
     List<SingleConstraint> constraints() {
       List<SingleConstraint> found = new ArrayList<>();
       collect(compiled.getConstraint(), found);

@@ -1,8 +1,6 @@
 package org.brakerules.internal.engine;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
@@ -25,25 +23,25 @@ final class ReadBy {
     return step.constraints().stream().flatMap(one -> constraint(step.factType(), one));
   }
 
+  private static Stream<String> ofBrake(String name) {
+    return name.equals("automaticAdjuster")
+        ? Stream.of("vehicle.built-on")
+        : Property.of(Layout.class, name).map(property -> "layout." + property.idName()).stream();
+  }
+
   private static Stream<String> constraint(Class<?> fact, SingleConstraint constraint) {
     if (fact == BeyondLimit.class) {
       return Conditions.literals(constraint).stream();
     }
     Stream<String> properties = Conditions.properties(constraint).stream();
     if (fact == Brake.class) {
-      return properties
-          .flatMap(name -> Property.of(Layout.class, name).stream())
-          .map(property -> "layout." + property.idName());
+      return properties.flatMap(ReadBy::ofBrake);
     }
-    return kind(fact).stream()
+    return PartKind.of(fact).stream()
         .flatMap(
             kind ->
                 properties
                     .flatMap(name -> Property.of(kind, name).stream())
                     .map(property -> kind.id() + "." + property.idName()));
-  }
-
-  private static Optional<PartKind> kind(Class<?> fact) {
-    return Arrays.stream(PartKind.values()).filter(kind -> kind.recordType() == fact).findFirst();
   }
 }

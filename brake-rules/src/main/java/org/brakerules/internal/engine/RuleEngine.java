@@ -3,7 +3,6 @@ package org.brakerules.internal.engine;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
@@ -16,7 +15,6 @@ public final class RuleEngine {
 
   private final Map<String, RuleText> texts;
   private final List<RuleText> rules;
-  private final Set<String> components;
   private final Map<String, Rule> compiled;
   private final SessionPool sessions;
   private final Tables tables;
@@ -25,8 +23,6 @@ public final class RuleEngine {
     this.tables = tables;
     this.texts = RuleTexts.of(models, tables);
     this.rules = List.copyOf(texts.values());
-    this.components =
-        rules.stream().map(RuleText::component).collect(Collectors.toUnmodifiableSet());
     this.compiled =
         models.stream()
             .flatMap(model -> model.getRules().stream())
@@ -54,11 +50,6 @@ public final class RuleEngine {
   /** Every rule, in the order of its id. */
   public List<RuleText> rules() {
     return rules;
-  }
-
-  /** The components that have rules, such as {@code camshaft-bushing}. */
-  public Set<String> components() {
-    return components;
   }
 
   /**

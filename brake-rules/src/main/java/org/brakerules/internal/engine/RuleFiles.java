@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Verdict;
-import org.brakerules.model.part.PartKind;
 
 /** The rule files as their authors wrote them, which travel in the jar for auditors to read. */
 final class RuleFiles {
@@ -26,8 +25,8 @@ final class RuleFiles {
   /** The text of every rule by its id. */
   static Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();
-    for (PartKind kind : PartKind.values()) {
-      Tables.open(Tables.file(kind, "drl"))
+    for (String component : Tables.components()) {
+      Tables.open(Tables.file(component, "drl"))
           .map(RuleFiles::read)
           .ifPresent(file -> split(file, texts));
     }

@@ -3,8 +3,11 @@ package org.brakerules.internal.engine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.PartKind;
 
 /**
  * What a rule says about itself.
@@ -14,8 +17,11 @@ import org.brakerules.model.decision.Verdict;
  * @param because the finding, with names in braces
  * @param action what to do; empty if nothing
  * @param sources where it comes from
+ * @param laws the rule sets whose law it cites
+ * @param subject the kind of part its verdict is of
  * @param verdict the one verdict it gives
  * @param reads everything it reads of a job, by the names the tables use
+ * @param readsBeside what it reads beside the part it speaks of
  * @param text the rule as its file has it
  * @param conditions the properties its conditions look at, by the fact they look at
  */
@@ -25,8 +31,11 @@ public record RuleText(
     String because,
     String action,
     List<Source> sources,
+    Set<RuleSet> laws,
+    PartKind subject,
     Verdict verdict,
     List<String> reads,
+    List<String> readsBeside,
     String text,
     Map<Class<?>, List<String>> conditions) {
 

@@ -11,12 +11,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Source;
+import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.text.NearestName;
 import org.drools.model.Model;
 import org.drools.model.Rule;
@@ -67,19 +70,31 @@ final class RuleTexts {
     if (file == null) {
       throw mistake(rule, "was compiled from a rule file that is not in the artifact");
     }
+    List<Source> sources = sources(rule);
     RuleText text =
         new RuleText(
             id,
             name.substring(blank + 1),
             metadata(rule, "because"),
             metadata(rule, "action"),
-            sources(rule),
+            sources,
+            laws(sources),
+            subject(rule, steps),
             RuleFiles.verdict(id, file),
             ReadBy.rule(steps),
+            ReadBy.rule(steps.stream().filter(step -> !step.isSubject()).toList()),
             file,
             conditions(steps));
     checkNames(rule, text, steps);
     return text;
+  }
+
+  private static PartKind subject(Rule rule, List<Conditions.Step> steps) {
+    return steps.stream()
+        .filter(Conditions.Step::isSubject)
+        .flatMap(step -> PartKind.of(step.factType()).stream())
+        .findFirst()
+        .orElseThrow(() -> mistake(rule, "names no part as $part"));
   }
 
   private static String metadata(Rule rule, String key) {
@@ -95,6 +110,12 @@ final class RuleTexts {
         .map(String::strip)
         .map(citation -> source(rule, citation))
         .toList();
+  }
+
+  private Set<RuleSet> laws(List<Source> cited) {
+    return cited.stream()
+        .flatMap(source -> tables.sources().lawOf(source).stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private Source source(Rule rule, String citation) {

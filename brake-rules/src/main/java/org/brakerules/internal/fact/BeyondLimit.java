@@ -29,4 +29,9 @@ public record BeyondLimit(String limit, Condition condition, Check check) {
   public WheelEndPath wheelEnd() {
     return check.part().wheelEnd();
   }
+
+  /** The wheel end across the axle. */
+  public WheelEndPath partner() {
+    return wheelEnd().partner();
+  }
 }

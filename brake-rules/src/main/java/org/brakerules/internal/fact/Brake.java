@@ -13,6 +13,7 @@ import org.brakerules.model.layout.LiningFastening;
 import org.brakerules.model.layout.LiningPieces;
 import org.brakerules.model.layout.ShoeWebs;
 import org.brakerules.model.part.Hand;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.WheelEndPath;
 
 /**
@@ -21,8 +22,20 @@ import org.brakerules.model.part.WheelEndPath;
  * @param wheelEnd the wheel end
  * @param axleKind what its axle does
  * @param layout how the brake is built
+ * @param scope how far it was taken apart
+ * @param automaticAdjuster whether the vehicle must have automatic adjusters by the law of the job
  */
-public record Brake(WheelEndPath wheelEnd, AxleKind axleKind, Layout layout) {
+public record Brake(
+    WheelEndPath wheelEnd,
+    AxleKind axleKind,
+    Layout layout,
+    Scope scope,
+    Fitted automaticAdjuster) {
+
+  /** The wheel end across the axle. */
+  public WheelEndPath partner() {
+    return wheelEnd.partner();
+  }
 
   /** How the camshaft is carried. */
   public CamshaftLayout camshaft() {

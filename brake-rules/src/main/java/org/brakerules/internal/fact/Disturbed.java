@@ -28,4 +28,9 @@ public record Disturbed(Place part, Condition condition) {
   public WheelEndPath wheelEnd() {
     return part.wheelEnd();
   }
+
+  /** The wheel end across the axle. */
+  public WheelEndPath partner() {
+    return wheelEnd().partner();
+  }
 }

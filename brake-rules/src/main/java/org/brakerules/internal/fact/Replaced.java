@@ -9,4 +9,10 @@ import org.brakerules.model.part.WheelEndPath;
  * @param partKind the kind
  * @param wheelEnd the wheel end
  */
-public record Replaced(PartKind partKind, WheelEndPath wheelEnd) {}
+public record Replaced(PartKind partKind, WheelEndPath wheelEnd) {
+
+  /** The wheel end across the axle. */
+  public WheelEndPath partner() {
+    return wheelEnd.partner();
+  }
+}

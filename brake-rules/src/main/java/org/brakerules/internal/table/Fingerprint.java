@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Stream;
 import org.brakerules.model.decision.RuleBaseVersion;
-import org.brakerules.model.part.PartKind;
 
 /** Tells one rule base from another: a digest of every file that can change a verdict. */
 public final class Fingerprint {
@@ -32,8 +31,9 @@ public final class Fingerprint {
   /** The names of all files, in a fixed order. */
   static Stream<String> files() {
     Stream<String> components =
-        Stream.of(PartKind.values())
-            .flatMap(kind -> OF_COMPONENT.stream().map(suffix -> Tables.file(kind, suffix)));
+        Tables.components().stream()
+            .flatMap(
+                component -> OF_COMPONENT.stream().map(suffix -> Tables.file(component, suffix)));
     return Stream.concat(OF_ALL.stream(), components);
   }
 

@@ -18,6 +18,7 @@ import org.brakerules.model.quantity.Quantities;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.quantity.QuantityFormatException;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Station;
 
 /** All limits of the rule base. */
@@ -25,6 +26,7 @@ public final class LimitTable {
 
   private final Map<String, List<LimitRow>> byId = new LinkedHashMap<>();
   private final Map<PartKind, List<String>> idsByKind;
+  private final Map<PartKind, Map<String, List<Limit>>> byProperty;
 
   LimitTable(Iterable<Row> rows, SourceTable sources, RuleSetTable ruleSets) {
     for (Row row : rows) {
@@ -37,6 +39,10 @@ public final class LimitTable {
                 Collectors.groupingBy(
                     entry -> entry.getValue().get(0).limit().part(),
                     Collectors.mapping(Map.Entry::getKey, Collectors.toUnmodifiableList())));
+    byProperty =
+        rows()
+            .map(LimitRow::limit)
+            .collect(Collectors.groupingBy(Limit::part, Collectors.groupingBy(Limit::property)));
   }
 
   /** The ids of all limits. */
@@ -59,6 +65,11 @@ public final class LimitTable {
     return idsByKind.getOrDefault(kind, List.of());
   }
 
+  /** The limits of one measurement of one kind of part. */
+  public List<Limit> of(PartKind kind, String property) {
+    return byProperty.getOrDefault(kind, Map.of()).getOrDefault(property, List.of());
+  }
+
   private static LimitRow read(Row row, SourceTable sources, RuleSetTable ruleSets) {
     PartKind kind =
         row.known(row.required("part"), "kind of part", PartKind::byId, Names.all(PartKind.class));
@@ -75,16 +86,18 @@ public final class LimitTable {
             property.name(),
             comparison(row),
             value(row, property),
-            row.required("value"),
+            row.text("value"),
             row.optional("station").map(name -> station(row, name)),
             row.list("methods").stream().map(name -> method(row, name)).toList(),
+            row.optional("moment").map(name -> moment(row, name)),
             row.text("applies-to"),
             row.optional("rule-set").map(name -> ruleSet(row, name, ruleSets)),
             row.date("from"),
             row.date("to"),
             source(row, row.required("source"), sources),
             row.text("note"));
-    return new LimitRow(limit, Selector.parse(row, "applies-to", kind), property);
+    return new LimitRow(
+        limit, Selector.parse(row, "applies-to", kind), property, sources.lawOf(limit.source()));
   }
 
   private static Comparison comparison(Row row) {
@@ -98,10 +111,17 @@ public final class LimitTable {
         Arrays.stream(Comparison.values()).map(Comparison::inWords).toList());
   }
 
-  private static Quantity<?> value(Row row, Property property) {
+  /** Empty where the table knows no default, and where the value is a share of the rated stroke. */
+  private static Optional<Quantity<?>> value(Row row, Property property) {
+    return row.optional("value")
+        .filter(cell -> RatedShare.parse(cell).isEmpty())
+        .map(cell -> value(row, cell, property));
+  }
+
+  private static Quantity<?> value(Row row, String cell, Property property) {
     try {
-      Quantity<?> value = Quantities.parse(row.required("value"));
-      if (property.quantity().filter(kind -> kind.isInstance(value)).isEmpty()) {
+      Quantity<?> value = Quantities.parse(cell);
+      if (!property.measures(value)) {
         throw row.mistake("\"" + value + "\" is no value of " + property.name());
       }
       return value;
@@ -116,6 +136,10 @@ public final class LimitTable {
 
   private static Method method(Row row, String name) {
     return row.known(name, "method", Method::byId, Names.all(Method.class));
+  }
+
+  private static Moment moment(Row row, String name) {
+    return row.known(name, "moment", Moment::byId, Names.all(Moment.class));
   }
 
   private static RuleSet ruleSet(Row row, String name, RuleSetTable ruleSets) {

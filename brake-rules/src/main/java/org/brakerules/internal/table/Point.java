@@ -11,8 +11,8 @@ import org.brakerules.model.reading.Station;
  *
  * @param id the id, such as {@code camshaft-bushing.radial-play}
  * @param part the kind of part
- * @param property the property, of the part or, where {@code ofLayout}, of the layout
- * @param ofLayout whether the layout must state it
+ * @param property the property, of the part or of what {@code owner} says
+ * @param owner what has the property
  * @param at where the reading is taken; empty if at the part's own station
  * @param from the scope from which on it is needed
  * @param selector the parts it is for
@@ -25,7 +25,7 @@ public record Point(
     String id,
     PartKind part,
     Property property,
-    boolean ofLayout,
+    Owner owner,
     Optional<Station> at,
     Scope from,
     Selector selector,
@@ -33,6 +33,16 @@ public record Point(
     Finds finds,
     String instrument,
     String how) {
+
+  /** What a point looks at. */
+  public enum Owner {
+    /** The part itself. */
+    PART,
+    /** The layout of the brake. */
+    LAYOUT,
+    /** The vehicle. */
+    VEHICLE
+  }
 
   /** When a point is needed. */
   public enum Demand {
@@ -52,6 +62,20 @@ public record Point(
     GOOD,
     /** Neither: a measurement or a state. */
     FACT
+  }
+
+  /** Whether the part itself has the property. */
+  public boolean ofPart() {
+    return owner == Owner.PART;
+  }
+
+  /** What is known of it: a sign, a state, a measurement or an optional statement. */
+  public Object valueOf(Subject subject) {
+    return switch (owner) {
+      case PART -> property.valueOf(subject.part());
+      case LAYOUT -> property.valueOf(subject.layout());
+      case VEHICLE -> subject.builtOn();
+    };
   }
 
   /** What there is to do. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.brakerules.internal.table.Point.Demand;
 import org.brakerules.internal.table.Point.Finds;
+import org.brakerules.internal.table.Point.Owner;
+import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Scope;
@@ -18,6 +20,7 @@ import org.brakerules.model.reading.Station;
 public final class PointTable {
 
   private static final String OF_LAYOUT = "layout.";
+  private static final String OF_VEHICLE = "vehicle.";
 
   private final Map<String, Point> byId = new LinkedHashMap<>();
   private final Map<PartKind, List<Point>> byKind = new EnumMap<>(PartKind.class);
@@ -56,12 +59,12 @@ public final class PointTable {
     PartKind kind =
         row.known(row.required("part"), "kind of part", PartKind::byId, Names.all(PartKind.class));
     String name = row.required("property");
-    boolean ofLayout = name.startsWith(OF_LAYOUT);
+    Owner owner = owner(name);
     return new Point(
         row.required("id"),
         kind,
-        ofLayout ? layout(row, name.substring(OF_LAYOUT.length())) : part(row, kind, name),
-        ofLayout,
+        property(row, kind, owner, name),
+        owner,
         row.optional("at")
             .map(at -> row.known(at, "station", Station::byId, Names.all(Station.class))),
         constant(row, "needed-from", Scope.class),
@@ -70,6 +73,21 @@ public final class PointTable {
         constant(row, "finds", Finds.class),
         row.text("instrument"),
         row.required("how"));
+  }
+
+  private static Owner owner(String name) {
+    if (name.startsWith(OF_LAYOUT)) {
+      return Owner.LAYOUT;
+    }
+    return name.startsWith(OF_VEHICLE) ? Owner.VEHICLE : Owner.PART;
+  }
+
+  private static Property property(Row row, PartKind kind, Owner owner, String name) {
+    return switch (owner) {
+      case PART -> part(row, kind, name);
+      case LAYOUT -> layout(row, name.substring(OF_LAYOUT.length()));
+      case VEHICLE -> vehicle(row, name.substring(OF_VEHICLE.length()));
+    };
   }
 
   private static Property part(Row row, PartKind kind, String name) {
@@ -86,6 +104,14 @@ public final class PointTable {
         "property of a layout",
         one -> Property.of(Layout.class, one),
         Property.names(Layout.class));
+  }
+
+  private static Property vehicle(Row row, String name) {
+    return row.known(
+        name,
+        "property of a vehicle",
+        one -> Property.of(VehicleUnit.class, one).filter(found -> one.equals("builtOn")),
+        List.of("builtOn"));
   }
 
   private static <E extends Enum<E>> E constant(Row row, String column, Class<E> type) {

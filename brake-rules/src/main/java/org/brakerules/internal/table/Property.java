@@ -23,6 +23,7 @@ import org.brakerules.model.reading.Measurement;
 public final class Property {
 
   private static final Map<Class<?>, Map<String, Property>> KNOWN = new ConcurrentHashMap<>();
+  private static final Map<Class<?>, List<Property>> SIGNS = new ConcurrentHashMap<>();
 
   private final RecordComponent component;
 
@@ -48,8 +49,12 @@ public final class Property {
 
   /** The signs of a kind of part, in the order of its record. */
   public static List<Property> signs(PartKind kind) {
-    return Arrays.stream(kind.recordType().getRecordComponents())
-        .flatMap(component -> of(kind, component.getName()).stream())
+    return SIGNS.computeIfAbsent(kind.recordType(), type -> signsOf(kind));
+  }
+
+  private static List<Property> signsOf(PartKind kind) {
+    return names(kind.recordType()).stream()
+        .flatMap(name -> of(kind, name).stream())
         .filter(Property::isSign)
         .toList();
   }
@@ -87,6 +92,11 @@ public final class Property {
     return component.getType() == Measurement.class;
   }
 
+  /** Whether it is measured in the kind of quantity that the value is of. */
+  public boolean measures(Quantity<?> value) {
+    return quantity().filter(kind -> kind.isInstance(value)).isPresent();
+  }
+
   /** The kind of quantity it is measured in; empty if it is not measured. */
   Optional<Class<?>> quantity() {
     return component.getGenericType() instanceof ParameterizedType measured
@@ -113,6 +123,16 @@ public final class Property {
             .map(constant -> Names.of((Enum<?>) constant))
             .toList()
         : List.of();
+  }
+
+  /** Whether it is a text as marked on the part. */
+  public boolean isText() {
+    return component.getType() == String.class;
+  }
+
+  /** Whether it is a record of its own. */
+  public boolean isRecord() {
+    return component.getType().isRecord();
   }
 
   /** Its value on a record. */

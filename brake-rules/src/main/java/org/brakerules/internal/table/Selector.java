@@ -3,12 +3,17 @@ package org.brakerules.internal.table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.brakerules.model.layout.AxleKind;
+import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Presence;
+import org.brakerules.model.quantity.Quantities;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.quantity.QuantityFormatException;
 import org.brakerules.model.reading.Station;
 
 /**
@@ -25,24 +30,71 @@ public final class Selector {
     UNKNOWN
   }
 
-  private record Term(String attribute, List<String> values, Function<Subject, Enum<?>> read) {
+  /** The whole cell of a row that is for what no other row of its limit is for. */
+  private static final String OTHERWISE = "otherwise";
+
+  private static final String NOT = "not ";
+  private static final String CHAMBER = "chamber.";
+
+  /**
+   * One demand of a selector.
+   *
+   * @param attribute what it looks at
+   * @param values the values it takes, or refuses where {@code negated}
+   * @param read the value of a part; empty if it is not stated
+   */
+  private record Term(
+      String attribute,
+      List<?> values,
+      boolean negated,
+      Function<Subject, Optional<? extends Object>> read) {
 
     Fit fit(Subject subject) {
-      String value = Names.of(read.apply(subject));
-      if (values.contains(value)) {
-        return Fit.YES;
+      Optional<?> value = read.apply(subject);
+      if (value.isEmpty()) {
+        return Fit.UNKNOWN;
       }
-      return value.equals("unknown") ? Fit.UNKNOWN : Fit.NO;
+      return values.contains(value.get()) == negated ? Fit.NO : Fit.YES;
+    }
+  }
+
+  /**
+   * Something of a part that a term can ask for.
+   *
+   * @param parse one value as the table writes it; empty if it can never be one
+   * @param example what can be written instead
+   * @param read the value of a part; empty if it is not stated
+   */
+  private record Attribute(
+      Function<String, Optional<? extends Object>> parse,
+      String example,
+      Function<Subject, Optional<? extends Object>> read) {
+
+    static Attribute state(List<String> states, Function<Subject, Enum<?>> read) {
+      return new Attribute(
+          name -> Optional.of(name).filter(states::contains),
+          String.join(", ", states),
+          subject ->
+              Optional.of(Names.of(read.apply(subject))).filter(name -> !name.equals("unknown")));
+    }
+
+    static <E extends Enum<E>> Attribute state(Class<E> type, Function<Subject, Enum<?>> read) {
+      return state(Names.all(type), read);
     }
   }
 
   private final List<Term> terms;
+  private final boolean otherwise;
 
-  private Selector(List<Term> terms) {
+  private Selector(List<Term> terms, boolean otherwise) {
     this.terms = List.copyOf(terms);
+    this.otherwise = otherwise;
   }
 
   static Selector parse(Row row, String column, PartKind kind) {
+    if (row.text(column).equals(OTHERWISE)) {
+      return new Selector(List.of(), true);
+    }
     List<Term> terms = new ArrayList<>();
     for (String text : row.list(column)) {
       String[] sides = text.split("=", -1);
@@ -51,7 +103,12 @@ public final class Selector {
       }
       terms.add(term(row, kind, sides[0].strip(), sides[1].strip()));
     }
-    return new Selector(terms);
+    return new Selector(terms, false);
+  }
+
+  /** Whether the row is for what no other row of its limit is for. */
+  public boolean isOtherwise() {
+    return otherwise;
   }
 
   /** Whether the row is for this part. */
@@ -76,35 +133,39 @@ public final class Selector {
   }
 
   private static Term term(Row row, PartKind kind, String attribute, String written) {
-    List<String> values = Arrays.stream(written.split("\\|")).map(String::strip).toList();
+    boolean negated = written.startsWith(NOT);
+    String list = negated ? written.substring(NOT.length()) : written;
     Attribute found = attribute(row, kind, attribute);
-    for (String value : values) {
-      if (!found.states().contains(value)) {
-        throw row.mistake(
-            "\""
-                + value
-                + "\" is no value of "
-                + attribute
-                + "; write "
-                + String.join(", ", found.states()));
-      }
-    }
-    return new Term(attribute, values, found.read());
+    List<?> values =
+        Arrays.stream(list.split("\\|"))
+            .map(String::strip)
+            .map(value -> value(row, attribute, found, value))
+            .toList();
+    return new Term(attribute, values, negated, found.read());
   }
 
-  private record Attribute(List<String> states, Function<Subject, Enum<?>> read) {
-
-    static <E extends Enum<E>> Attribute of(Class<E> type, Function<Subject, Enum<?>> read) {
-      return new Attribute(Names.all(type), read);
-    }
+  private static Object value(Row row, String attribute, Attribute found, String written) {
+    return found
+        .parse()
+        .apply(written)
+        .orElseThrow(
+            () ->
+                row.mistake(
+                    "\""
+                        + written
+                        + "\" is no value of "
+                        + attribute
+                        + "; write "
+                        + found.example()));
   }
 
   private static Attribute attribute(Row row, PartKind kind, String name) {
     return switch (name) {
-      case "axle.kind" -> Attribute.of(AxleKind.class, Subject::axleKind);
-      case "part.condition" -> Attribute.of(Condition.class, subject -> subject.part().condition());
-      case "part.presence" -> Attribute.of(Presence.class, subject -> subject.part().presence());
-      case "part.station" -> Attribute.of(Station.class, subject -> subject.part().station());
+      case "axle.kind" -> Attribute.state(AxleKind.class, Subject::axleKind);
+      case "part.condition" ->
+          Attribute.state(Condition.class, subject -> subject.part().condition());
+      case "part.presence" -> Attribute.state(Presence.class, subject -> subject.part().presence());
+      case "part.station" -> Attribute.state(Station.class, subject -> subject.part().station());
       default ->
           name.startsWith("layout.")
               ? layout(row, name.substring("layout.".length()))
@@ -113,14 +174,39 @@ public final class Selector {
   }
 
   private static Attribute layout(Row row, String name) {
+    return name.startsWith(CHAMBER)
+        ? of(row, ChamberSize.class, name.substring(CHAMBER.length()), Layout::chamber)
+        : of(row, Layout.class, name, layout -> layout);
+  }
+
+  private static Attribute of(
+      Row row, Class<?> type, String name, Function<Layout, Object> holder) {
     Property property =
         row.known(
             name,
-            "property of a layout",
-            one -> Property.of(Layout.class, one).filter(Property::isState),
-            Property.names(Layout.class));
+            type == Layout.class ? "property of a layout" : "property of a chamber",
+            one -> Property.of(type, one).filter(found -> !found.isRecord()),
+            Property.names(type));
+    Function<Subject, Object> value = subject -> property.valueOf(holder.apply(subject.layout()));
+    if (property.isState()) {
+      return Attribute.state(property.states(), subject -> (Enum<?>) value.apply(subject));
+    }
+    if (property.isText()) {
+      return new Attribute(
+          Optional::of,
+          "a text",
+          subject -> Optional.of((String) value.apply(subject)).filter(text -> !text.isEmpty()));
+    }
     return new Attribute(
-        property.states(), subject -> (Enum<?>) property.valueOf(subject.layout()));
+        Selector::quantity, "a value with its unit", subject -> (Optional<?>) value.apply(subject));
+  }
+
+  private static Optional<Quantity<?>> quantity(String written) {
+    try {
+      return Optional.of(Quantities.parse(written));
+    } catch (QuantityFormatException e) {
+      return Optional.empty();
+    }
   }
 
   private static Attribute part(Row row, PartKind kind, String name) {
@@ -134,6 +220,7 @@ public final class Selector {
             "sign or state of a " + kind.inWords(),
             one -> Property.of(kind, one).filter(found -> !found.isMeasurement()),
             Property.names(kind.recordType()));
-    return new Attribute(property.states(), subject -> (Enum<?>) property.valueOf(subject.part()));
+    return Attribute.state(
+        property.states(), subject -> (Enum<?>) property.valueOf(subject.part()));
   }
 }

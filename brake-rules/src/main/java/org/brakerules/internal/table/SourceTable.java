@@ -47,7 +47,11 @@ public final class SourceTable {
 
   /** Whether a source is a law of this rule set. */
   public boolean isLawOf(Source source, RuleSet ruleSet) {
-    Entry entry = entries.get(source.id());
-    return entry != null && entry.ruleSet().filter(ruleSet::equals).isPresent();
+    return lawOf(source).filter(ruleSet::equals).isPresent();
+  }
+
+  /** The rule set whose law a source is; empty if it is no law of any rule set known here. */
+  public Optional<RuleSet> lawOf(Source source) {
+    return Optional.ofNullable(entries.get(source.id())).flatMap(Entry::ruleSet);
   }
 }

@@ -2,8 +2,10 @@ package org.brakerules.internal.table;
 
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.brakerules.model.part.PartKind;
 
 /**
@@ -21,6 +23,9 @@ public record Tables(
     LimitTable limits,
     PointTable points,
     CautionTable cautions) {
+
+  /** The folder of the rules that lead from a pattern of wear to its causes. */
+  private static final String CAUSE = "cause";
 
   /** The folder of the rule base in the class path. */
   public static final String ROOT = "/org/brakerules/rules/";
@@ -41,9 +46,15 @@ public record Tables(
         new CautionTable(rows("cautions.csv"), sources));
   }
 
+  /** The folders of rules: one for each kind of part, and one for the causes of what is found. */
+  public static List<String> components() {
+    return Stream.concat(Arrays.stream(PartKind.values()).map(PartKind::id), Stream.of(CAUSE))
+        .toList();
+  }
+
   /** The file of a component, such as {@code camshaft/camshaft.limits.csv}. */
-  public static String file(PartKind kind, String suffix) {
-    return kind.id() + "/" + kind.id() + "." + suffix;
+  public static String file(String component, String suffix) {
+    return component + "/" + component + "." + suffix;
   }
 
   /** Opens a file of the rule base; empty if there is none. */
@@ -59,8 +70,8 @@ public record Tables(
 
   private static List<Row> ofEveryComponent(String suffix) {
     List<Row> rows = new ArrayList<>();
-    for (PartKind kind : PartKind.values()) {
-      String file = file(kind, suffix);
+    for (String component : components()) {
+      String file = file(component, suffix);
       open(file).ifPresent(in -> rows.addAll(CsvTable.read(file, in)));
     }
     return rows;

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.TableTexts;
+import org.brakerules.internal.table.TestPressure;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.job.MakersLimit;
@@ -18,8 +20,10 @@ import org.brakerules.model.part.CamshaftBushing;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 import org.junit.jupiter.api.Test;
@@ -33,15 +37,18 @@ class ChecksTest {
   private static final WheelEndPath LEFT = WheelEndPath.of(2, Side.LEFT);
   private static final LocalDate DAY = LocalDate.of(2026, 11, 20);
 
+  private static final TestPressure BAND =
+      new TestPressure(Pressure.parse("80 psi"), Pressure.parse("90 psi"));
+
   /** Its own station, two methods, tube layout only. */
   private static final String PLAY =
       ID
-          + ",camshaft-bushing,radialPlay,at most,0.020 in,,dial-indicator;bore-less-journal,"
+          + ",camshaft-bushing,radialPlay,at most,0.020 in,,dial-indicator;bore-less-journal,,"
           + "layout.camshaft=tube,,,,COMMON-PRACTICE,";
 
   private static final String PLAY_BY_LAW =
       ID
-          + ",camshaft-bushing,radialPlay,at most,0.030 in,,dial-indicator,,quebec,,,"
+          + ",camshaft-bushing,radialPlay,at most,0.030 in,,dial-indicator,,,quebec,,,"
           + "QUEBEC-C-24.2-R-32#1,";
 
   @ParameterizedTest
@@ -131,7 +138,7 @@ class ChecksTest {
     assertThat(
             String.join(
                 ";",
-                new Checks(table, limits(table, "us-federal"))
+                new Checks(table, limits(table, "us-federal"), Optional.empty())
                     .unstated(ID, subject(layout, atHead("0.001 in")))))
         .isEqualTo(unstated);
   }
@@ -171,6 +178,65 @@ class ChecksTest {
         .containsExactly(CheckStatus.BEYOND, CheckStatus.WITHIN);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "as-found,   AS_FOUND,   WITHIN",
+    "as-found,   AFTER_WORK, WRONG_METHOD",
+    "as-found,   UNKNOWN,    WRONG_METHOD",
+    "after-work, AFTER_WORK, WITHIN",
+    "after-work, AS_FOUND,   WRONG_METHOD",
+    "'',         AS_FOUND,   WITHIN",
+    "'',         UNKNOWN,    WITHIN",
+  })
+  void a_reading_counts_at_the_moment_its_limit_asks_for(
+      String wanted, Moment taken, CheckStatus expected) {
+    LimitTable table = TableTexts.limits(PLAY.replace(",,layout", "," + wanted + ",layout"));
+    Measurement<Length> play = Measurement.of(reading("0.012 in").taken(taken));
+    assertThat(checks(table, "us-federal", CamshaftLayout.TUBE, play).get(0).status())
+        .isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "full-application, 85 psi, WITHIN",
+    "full-application, 91 psi, WRONG_METHOD",
+    "full-application, '',     WRONG_METHOD",
+    "dial-indicator,   91 psi, WITHIN",
+    "dial-indicator,   '',     WITHIN",
+  })
+  void only_a_reading_at_a_full_application_needs_its_pressure(
+      String method, String pressure, CheckStatus expected) {
+    LimitTable table = TableTexts.limits(PLAY.replace("bore-less-journal", "full-application"));
+    Reading<Length> bare =
+        Reading.of(Length.parse("0.012 in"), Station.HEAD_END, Method.byId(method).orElseThrow());
+    Reading<Length> play =
+        pressure.isEmpty() ? bare : bare.atReservoirPressure(Pressure.parse(pressure));
+    Checks checks = new Checks(table, limits(table, "us-federal"), Optional.of(BAND));
+    assertThat(checks.of(subject(CamshaftLayout.TUBE, Measurement.of(play))).get(0).status())
+        .isEqualTo(expected);
+  }
+
+  @Test
+  void what_a_reading_must_be_taken_under_is_said_in_words() {
+    LimitTable table =
+        TableTexts.limits(
+            PLAY.replace("bore-less-journal,", "full-application,as-found"),
+            PLAY_BY_LAW
+                .replace(ID, ID + ".after")
+                .replace("indicator,,,", "indicator,after-work,,"));
+    Checks checks = new Checks(table, limits(table, "quebec"), Optional.of(BAND));
+    assertThat(checks.conditions(table.first(ID).orElseThrow()))
+        .containsExactly(
+            "before anything is pumped, turned or taken apart",
+            "at a reservoir pressure from 80 psi to 90 psi");
+    assertThat(checks.conditions(table.first(ID + ".after").orElseThrow()))
+        .containsExactly("after the work");
+    assertThat(
+            new Checks(table, limits(table, "quebec"), Optional.empty())
+                .conditions(table.first(ID).orElseThrow()))
+        .containsExactly("before anything is pumped, turned or taken apart");
+  }
+
   private static CheckStatus status(Measurement<Length> play) {
     return only(play).status();
   }
@@ -187,7 +253,8 @@ class ChecksTest {
       CamshaftLayout layout,
       Measurement<Length> play,
       MakersLimit... makers) {
-    return new Checks(table, limits(table, ruleSet, makers)).of(subject(layout, play));
+    return new Checks(table, limits(table, ruleSet, makers), Optional.empty())
+        .of(subject(layout, play));
   }
 
   private static LimitsOfJob limits(LimitTable table, String ruleSet, MakersLimit... makers) {
@@ -196,6 +263,7 @@ class ChecksTest {
 
   private static Subject subject(CamshaftLayout layout, Measurement<Length> play) {
     return new Subject(
+        Optional.empty(),
         AxleKind.DRIVE,
         Layout.of(layout).build(),
         CamshaftBushing.asFound(LEFT, Station.HEAD_END).radialPlay(play).build());

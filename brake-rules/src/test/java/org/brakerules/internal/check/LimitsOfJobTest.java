@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.TableTexts;
@@ -33,9 +34,9 @@ class LimitsOfJobTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 20);
 
   private static final String DEFAULT =
-      "camshaft.end-play.max,camshaft,endPlay,at most,0.030 in,,,,,,,COMMON-PRACTICE,";
+      "camshaft.end-play.max,camshaft,endPlay,at most,0.030 in,,,,,,,,COMMON-PRACTICE,";
   private static final String LAW =
-      "camshaft.end-play.max,camshaft,endPlay,at most,0.040 in,,,,quebec,,,QUEBEC-C-24.2-R-32#1,";
+      "camshaft.end-play.max,camshaft,endPlay,at most,0.040 in,,,,,quebec,,,QUEBEC-C-24.2-R-32#1,";
 
   @ParameterizedTest
   @CsvSource({
@@ -50,11 +51,11 @@ class LimitsOfJobTest {
     LimitTable table =
         TableTexts.limits(
             "camshaft.end-play.max,camshaft,endPlay,at most,0.030"
-                + " in,,,,,,2020-12-31,COMMON-PRACTICE,",
+                + " in,,,,,,,2020-12-31,COMMON-PRACTICE,",
             "camshaft.end-play.max,camshaft,endPlay,at most,0.020"
-                + " in,,,,,2021-01-01,2021-06-30,COMMON-PRACTICE,",
+                + " in,,,,,,2021-01-01,2021-06-30,COMMON-PRACTICE,",
             "camshaft.end-play.max,camshaft,endPlay,at most,0.010"
-                + " in,,,,,2021-07-01,,COMMON-PRACTICE,");
+                + " in,,,,,,2021-07-01,,COMMON-PRACTICE,");
     assertThat(values(table, date, FEDERAL, CamshaftLayout.TUBE)).containsExactly(expected);
   }
 
@@ -92,6 +93,41 @@ class LimitsOfJobTest {
     LimitTable table = TableTexts.limits(LAW);
     assertThat(values(table, QUEBEC, makers("", "0.050 in")))
         .containsExactly("0.040 in", "0.05 in");
+  }
+
+  /** The federal law serves as a default under another rule set, where a maker displaces it. */
+  @Test
+  void a_makers_limit_displaces_the_law_of_another_rule_set() {
+    LimitTable table =
+        TableTexts.limits(DEFAULT.replace("COMMON-PRACTICE", "US-49-CFR-393.47#(e)(1)"));
+    assertThat(values(table, QUEBEC)).containsExactly("0.030 in");
+    assertThat(values(table, QUEBEC, makers("", "0.050 in"))).containsExactly("0.05 in");
+    assertThat(values(table, FEDERAL, makers("", "0.050 in")))
+        .containsExactly("0.030 in", "0.05 in");
+  }
+
+  @Test
+  void a_row_without_a_value_holds_only_with_the_makers() {
+    LimitTable table = TableTexts.limits(DEFAULT.replace("0.030 in", ""));
+    assertThat(values(table, FEDERAL)).isEmpty();
+    assertThat(values(table, FEDERAL, makers("", "0.050 in"))).containsExactly("0.05 in");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "TUBE,    0.030 in, ''",
+    "CLOSED,  0.060 in, ''",
+    "UNKNOWN, '',       layout.camshaft",
+  })
+  void the_row_for_the_rest_holds_where_no_other_fits_or_could(
+      CamshaftLayout layout, String expected, String unstated) {
+    LimitTable table =
+        TableTexts.limits(
+            DEFAULT.replace("in,,,,,", "in,,,,layout.camshaft=tube|split,"),
+            DEFAULT.replace("0.030 in,,,,,", "0.060 in,,,,otherwise,"));
+    LimitsOfJob limits = new LimitsOfJob(table, DAY, FEDERAL, List.of());
+    assertThat(String.join(";", values(limits, subject(layout)))).isEqualTo(expected);
+    assertThat(String.join(";", limits.unstated(ID, subject(layout)))).isEqualTo(unstated);
   }
 
   @Test
@@ -145,9 +181,9 @@ class LimitsOfJobTest {
   private static LimitTable ofTwoLayouts() {
     return TableTexts.limits(
         "camshaft.end-play.max,camshaft,endPlay,at most,0.030"
-            + " in,,,layout.camshaft=tube,,,,COMMON-PRACTICE,",
+            + " in,,,,layout.camshaft=tube,,,,COMMON-PRACTICE,",
         "camshaft.end-play.max,camshaft,endPlay,at most,0.050"
-            + " in,,,layout.camshaft=split,,,,COMMON-PRACTICE,");
+            + " in,,,,layout.camshaft=split,,,,COMMON-PRACTICE,");
   }
 
   private static MakersLimit makers(String on, String value) {
@@ -169,6 +205,10 @@ class LimitsOfJobTest {
   }
 
   private static Subject subject(CamshaftLayout layout) {
-    return new Subject(AxleKind.DRIVE, Layout.of(layout).build(), Camshaft.asFound(LEFT).build());
+    return new Subject(
+        Optional.empty(),
+        AxleKind.DRIVE,
+        Layout.of(layout).build(),
+        Camshaft.asFound(LEFT).build());
   }
 }

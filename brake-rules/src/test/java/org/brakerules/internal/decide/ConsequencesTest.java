@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.fact.Replaced;
@@ -141,7 +142,10 @@ class ConsequencesTest {
             "Invented.",
             "Do it.",
             List.of(),
+            Set.of(),
+            part.partKind(),
             verdict,
+            List.of(),
             List.of(),
             "",
             Map.of());

@@ -11,8 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.brakerules.internal.decide.DecisionMaker;
 import org.brakerules.internal.table.Tables;
-import org.brakerules.model.job.BrakeJob;
-import org.brakerules.random.RandomJobs;
+import org.brakerules.random.Answer;
 import org.brakerules.random.Seeds;
 import org.drools.model.Model;
 import org.drools.model.Rule;
@@ -40,10 +39,10 @@ class RuleOrderTest {
         JOBS,
         seed -> {
           RuleEngine other = shuffled.get((int) (seed % ORDERS));
-          BrakeJob job = RandomJobs.of(seed);
-          assertThat(new DecisionMaker(job, tables, other).decide())
+          Answer answer = Answer.of(seed);
+          assertThat(new DecisionMaker(answer.job(), tables, other).decide())
               .as("order %d", 1 + seed % ORDERS)
-              .isEqualTo(new DecisionMaker(job, tables, standard).decide());
+              .isEqualTo(answer.decision().decisions());
         });
   }
 

@@ -10,7 +10,7 @@ import org.brakerules.model.part.PartKind;
 public final class TableTexts {
 
   private static final String LIMITS =
-      "id,part,property,comparison,value,station,methods,applies-to,rule-set,from,to,source,note\n";
+      "id,part,property,comparison,value,station,methods,moment,applies-to,rule-set,from,to,source,note\n";
   private static final String POINTS =
       "id,part,property,at,needed-from,applies-to,needed,finds,instrument,how\n";
 
@@ -31,6 +31,11 @@ public final class TableTexts {
   public static Selector selector(String text, PartKind kind) {
     return Selector.parse(
         new Row("invented.csv", 2, Map.of("applies-to", text)), "applies-to", kind);
+  }
+
+  /** The rows of any table. */
+  static List<Row> rows(String header, String... rows) {
+    return read(header + "\n", rows);
   }
 
   private static List<Row> read(String header, String... rows) {

@@ -9,11 +9,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.BrakeRules;
-import org.brakerules.model.part.PartKind;
 
 /** The files of cases that lie beside the rules. */
 public final class CaseFiles {
@@ -25,8 +23,7 @@ public final class CaseFiles {
 
   /** The components that have cases, from the camshaft outwards. */
   public static List<String> components() {
-    return Arrays.stream(PartKind.values())
-        .map(PartKind::id)
+    return BrakeRules.standard().components().stream()
         .filter(component -> open(file(component)).isPresent())
         .toList();
   }
@@ -63,10 +60,13 @@ public final class CaseFiles {
             fields.text("case"),
             new RuleCase.Changes(
                 fields.byName("job"),
+                fields.byName("unit"),
                 fields.byName("axle"),
                 fields.byName("layout"),
                 fields.byNameTwice("change"),
-                fields.texts("remove")),
+                fields.texts("remove"),
+                fields.byNameTwice("partner"),
+                fields.byName("partnerLayout")),
             new RuleCase.Expected(
                 fields.texts("fires"),
                 fields.texts("near"),

@@ -10,6 +10,9 @@ import org.brakerules.model.json.JobReader;
 /** The sound wheel end as a tree of JSON, to be changed field by field. */
 public final class CaseJob {
 
+  private static final int LEFT = 0;
+  private static final int RIGHT = 1;
+
   private final ObjectNode job;
 
   private CaseJob(ObjectNode job) {
@@ -23,11 +26,17 @@ public final class CaseJob {
 
   static CaseJob of(RuleCase.Changes changes) {
     CaseJob job = sound();
+    if (changes.hasPartner()) {
+      job.addPartner();
+      changes.partnerLayout().forEach((name, value) -> put(job.layout(RIGHT), name, value));
+      changes.partner().forEach((path, fields) -> job.change(RIGHT, path, fields));
+    }
     changes.job().forEach((name, value) -> put(job.job, name, value));
+    changes.unit().forEach((name, value) -> put(job.unit(), name, value));
     changes.axle().forEach((name, value) -> put(job.axle(), name, value));
     changes.layout().forEach((name, value) -> put(job.layout(), name, value));
     changes.remove().forEach(job::remove);
-    changes.parts().forEach(job::change);
+    changes.parts().forEach((path, fields) -> job.change(LEFT, path, fields));
     return job;
   }
 
@@ -38,18 +47,30 @@ public final class CaseJob {
 
   /** The layout of the wheel end. */
   public ObjectNode layout() {
-    return wheelEnd().withObjectProperty("layout");
+    return layout(LEFT);
+  }
+
+  private ObjectNode layout(int end) {
+    return wheelEnd(end).withObjectProperty("layout");
+  }
+
+  private ObjectNode unit() {
+    return (ObjectNode) job.at("/units/0");
   }
 
   /** The axle of the wheel end. */
   public ObjectNode axle() {
-    return (ObjectNode) job.at("/units/0/axles/0");
+    return (ObjectNode) unit().at("/axles/0");
   }
 
   /** The part at a path below the wheel end; added if it is not there. */
   public ObjectNode part(String path) {
-    int index = indexOf(path);
-    return index < 0 ? add(PartPath.parse(path)) : (ObjectNode) parts().get(index);
+    return part(LEFT, path);
+  }
+
+  private ObjectNode part(int end, String path) {
+    int index = indexOf(end, path);
+    return index < 0 ? add(end, PartPath.parse(path)) : (ObjectNode) parts(end).get(index);
   }
 
   /**
@@ -61,22 +82,30 @@ public final class CaseJob {
     return JobReader.read(job.toString());
   }
 
-  private void change(String path, Map<String, JsonNode> fields) {
-    ObjectNode part = part(path);
+  /** The same sound wheel end across the axle, with the shaft of the other hand. */
+  private void addPartner() {
+    ObjectNode partner = wheelEnd(LEFT).deepCopy();
+    ((ArrayNode) axle().get("wheelEnds")).add(partner.put("side", "right"));
+    layout(RIGHT).put("camshaftHand", "right");
+    part(RIGHT, "camshaft").put("hand", "right");
+  }
+
+  private void change(int end, String path, Map<String, JsonNode> fields) {
+    ObjectNode part = part(end, path);
     fields.forEach((name, value) -> put(part, name, value));
   }
 
   private void remove(String path) {
-    int index = indexOf(path);
+    int index = indexOf(LEFT, path);
     if (index < 0) {
       throw new InvalidCaseException("remove: the sound wheel end has no " + path);
     }
-    parts().remove(index);
+    parts(LEFT).remove(index);
   }
 
-  private int indexOf(String path) {
+  private int indexOf(int end, String path) {
     PartPath wanted = PartPath.parse(path);
-    ArrayNode parts = parts();
+    ArrayNode parts = parts(end);
     int index = parts.size() - 1;
     while (index >= 0 && !PartPath.of(parts.get(index)).equals(wanted)) {
       index--;
@@ -84,8 +113,8 @@ public final class CaseJob {
     return index;
   }
 
-  private ObjectNode add(PartPath path) {
-    ObjectNode part = parts().addObject().put("part", path.kind());
+  private ObjectNode add(int end, PartPath path) {
+    ObjectNode part = parts(end).addObject().put("part", path.kind());
     if (!path.station().isEmpty()) {
       part.put("station", path.station());
     }
@@ -95,12 +124,12 @@ public final class CaseJob {
     return part;
   }
 
-  private ObjectNode wheelEnd() {
-    return (ObjectNode) axle().at("/wheelEnds/0");
+  private ObjectNode wheelEnd(int end) {
+    return (ObjectNode) axle().get("wheelEnds").get(end);
   }
 
-  private ArrayNode parts() {
-    return (ArrayNode) wheelEnd().get("parts");
+  private ArrayNode parts(int end) {
+    return (ArrayNode) wheelEnd(end).get("parts");
   }
 
   private static void put(ObjectNode owner, String name, JsonNode value) {

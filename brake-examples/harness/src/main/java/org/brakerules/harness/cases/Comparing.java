@@ -15,6 +15,8 @@ import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.part.Side;
+import org.brakerules.model.part.WheelEndPath;
 
 /** Compares what a case expects with what was decided. */
 final class Comparing {
@@ -125,8 +127,9 @@ final class Comparing {
   }
 
   private static String pathBelowWheelEnd(Decision decision) {
-    int wheelEnd = decision.part().wheelEnd().toString().length() + 1;
-    return decision.part().toString().substring(wheelEnd);
+    WheelEndPath wheelEnd = decision.part().wheelEnd();
+    String path = decision.part().toString().substring(wheelEnd.toString().length() + 1);
+    return wheelEnd.side() == Side.RIGHT ? "right/" + path : path;
   }
 
   private List<Reason> reasons(String rule) {

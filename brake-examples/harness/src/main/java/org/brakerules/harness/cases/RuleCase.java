@@ -21,20 +21,33 @@ public record RuleCase(
    * What a case changes.
    *
    * @param job fields of the job
+   * @param unit fields of the vehicle unit
    * @param axle fields of the axle
    * @param layout fields of the layout
    * @param parts fields of parts, by path below the wheel end; null takes a field away
    * @param remove paths of parts that are taken out
+   * @param partner fields of parts across the axle, whose wheel end is otherwise sound; if neither
+   *     this nor the next is there, nor is that wheel end
+   * @param partnerLayout fields of the layout across the axle
    */
   record Changes(
       Map<String, JsonNode> job,
+      Map<String, JsonNode> unit,
       Map<String, JsonNode> axle,
       Map<String, JsonNode> layout,
       Map<String, Map<String, JsonNode>> parts,
-      List<String> remove) {}
+      List<String> remove,
+      Map<String, Map<String, JsonNode>> partner,
+      Map<String, JsonNode> partnerLayout) {
+
+    boolean hasPartner() {
+      return !partner.isEmpty() || !partnerLayout.isEmpty();
+    }
+  }
 
   /**
-   * What a case expects. Parts are named by their path below the wheel end.
+   * What a case expects. Parts are named by their path below the wheel end; those across the axle
+   * have their side before it.
    *
    * @param fires rules that speak
    * @param near rules that just do not speak

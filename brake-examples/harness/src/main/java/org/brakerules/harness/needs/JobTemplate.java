@@ -16,6 +16,7 @@ import org.brakerules.model.json.JobWriter;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
 
 /**
@@ -52,7 +53,11 @@ public final class JobTemplate {
     if (inspection.ruleSet().isEmpty()) {
       job.put("ruleSet", FILL_IN);
     }
-    ObjectNode wheelEnd = (ObjectNode) job.at("/units/0/axles/0/wheelEnds/0");
+    ObjectNode unit = (ObjectNode) job.at("/units/0");
+    points.stream()
+        .filter(JobTemplate::isOfVehicle)
+        .forEach(point -> unit.put(point.property(), FILL_IN));
+    ObjectNode wheelEnd = (ObjectNode) unit.at("/axles/0/wheelEnds/0");
     layout(wheelEnd.withObjectProperty("layout"));
     parts(wheelEnd.putArray("parts"));
     return job;
@@ -82,7 +87,7 @@ public final class JobTemplate {
       }
       part.put("condition", "as-found");
       points.stream()
-          .filter(point -> isOf(place, point) && !isOfLayout(point))
+          .filter(point -> isOf(place, point) && !isOfLayout(point) && !isOfVehicle(point))
           .forEach(point -> property(part, point));
     }
   }
@@ -101,10 +106,20 @@ public final class JobTemplate {
       reading.put("at", point.at().id());
     }
     point.methods().stream().findFirst().ifPresent(method -> reading.put("method", method.id()));
+    if (point.methods().contains(Method.FULL_APPLICATION)) {
+      reading.put("reservoirPressure", FILL_IN);
+    }
+    if (!point.conditions().isEmpty()) {
+      reading.put("moment", FILL_IN);
+    }
   }
 
   private static boolean isOf(Place place, InspectionPoint point) {
     return point.part() == place.kind() && point.station() == place.station();
+  }
+
+  static boolean isOfVehicle(InspectionPoint point) {
+    return point.task() == Task.STATE && point.id().contains(".vehicle.");
   }
 
   static boolean isOfLayout(InspectionPoint point) {

@@ -31,6 +31,8 @@ public final class NeedsJson {
     json.put("at", point.at().id());
     ArrayNode methods = json.putArray("methods");
     point.methods().forEach(method -> methods.add(method.id()));
+    ArrayNode conditions = json.putArray("conditions");
+    point.conditions().forEach(conditions::add);
     json.put("instrument", point.instrument());
     json.put("how", point.how());
     json.put("from", name(point.from()));

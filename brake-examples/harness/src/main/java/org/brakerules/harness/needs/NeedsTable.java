@@ -62,6 +62,7 @@ public final class NeedsTable {
             Optional.of(point.at()).filter(one -> one != point.station()),
             point.instrument(),
             point.methods(),
+            point.conditions(),
             point.how()));
     point.limits().forEach(limit -> line("", "Limit: " + Wording.limit(limit) + "."));
   }
@@ -72,6 +73,9 @@ public final class NeedsTable {
 
   /** The field of a job that answers a point. */
   private static String field(InspectionPoint point) {
+    if (JobTemplate.isOfVehicle(point)) {
+      return "unit." + point.property();
+    }
     return JobTemplate.isOfLayout(point) ? "layout." + point.property() : point.property();
   }
 }

@@ -18,15 +18,17 @@ import org.brakerules.model.decision.Verdict;
 final class ComponentPage {
 
   private final String component;
+  private final List<Rule> allRules;
   private final List<Rule> rules;
   private final List<Limit> limits;
   private final List<RuleBaseFile.Row> points;
   private final List<RuleCase> cases;
   private final StringBuilder text = new StringBuilder();
 
-  ComponentPage(String component, List<Rule> rules, List<Limit> limits, List<RuleCase> cases) {
+  ComponentPage(String component, List<Rule> allRules, List<Limit> limits, List<RuleCase> cases) {
     this.component = component;
-    this.rules = rules;
+    this.allRules = allRules;
+    this.rules = allRules.stream().filter(rule -> rule.component().equals(component)).toList();
     this.limits = limits;
     this.cases = cases;
     this.points = RuleBaseFile.rows(component + "/" + component + ".points.csv");
@@ -81,7 +83,7 @@ final class ComponentPage {
     for (Limit limit : limits) {
       table.row(
           "`" + limit.id() + "`",
-          limit.inForce().inWords(),
+          limit.inWords(),
           howRead(limit),
           limit.appliesTo().isEmpty() ? "all" : "`" + limit.appliesTo() + "`",
           limit.ruleSet().map(one -> "`" + one + "`").orElse("any"),
@@ -95,7 +97,8 @@ final class ComponentPage {
   private static String howRead(Limit limit) {
     String station = limit.station().map(one -> one.inWords() + "; ").orElse("");
     return station
-        + limit.methods().stream().map(one -> one.inWords()).collect(Collectors.joining(" or "));
+        + limit.methods().stream().map(one -> one.inWords()).collect(Collectors.joining(" or "))
+        + limit.moment().map(one -> "; " + one.inWords()).orElse("");
   }
 
   private static String dates(Limit limit) {
@@ -122,7 +125,7 @@ final class ComponentPage {
 
   private String readers(RuleBaseFile.Row point) {
     List<String> byRule =
-        rules.stream()
+        allRules.stream()
             .filter(rule -> rule.reads().contains(readName(point)))
             .map(Rule::id)
             .toList();
@@ -174,7 +177,7 @@ final class ComponentPage {
     }
   }
 
-  private static String words(Verdict verdict) {
+  static String words(Verdict verdict) {
     return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

@@ -13,7 +13,6 @@ import org.brakerules.harness.cases.RuleCase;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Standing;
-import org.brakerules.model.part.PartKind;
 
 /** All reference pages, by the file each is written to. */
 public final class ReferenceBook {
@@ -21,11 +20,13 @@ public final class ReferenceBook {
   static final String GENERATED =
       "<!-- Generated from the rule base; do not edit. See DEVELOPERS.md. -->\n\n";
 
+  private final List<String> components;
   private final List<Rule> rules;
   private final List<Limit> limits;
   private final List<RuleCase> cases = CaseFiles.all();
 
   private ReferenceBook(BrakeRules base) {
+    this.components = base.components();
     this.rules = base.rules();
     this.limits = base.limits();
   }
@@ -37,12 +38,11 @@ public final class ReferenceBook {
 
   private SortedMap<String, String> pages() {
     SortedMap<String, String> pages = new TreeMap<>();
-    for (PartKind kind : PartKind.values()) {
-      if (RuleBaseFile.text(kind.id() + "/" + kind.id() + ".points.csv").isPresent()) {
-        pages.put("components/" + kind.id() + ".md", component(kind).markdown());
-      }
+    for (String component : components) {
+      pages.put("components/" + component + ".md", page(component).markdown());
     }
     pages.put("README.md", contents());
+    pages.put("decision-tables.md", new DecisionTables(rules, limits).markdown());
     pages.put("sources.md", sources());
     pages.put("limits.md", limitsInOneTable());
     pages.put("standing.md", weakest());
@@ -50,38 +50,36 @@ public final class ReferenceBook {
     return pages;
   }
 
-  private ComponentPage component(PartKind kind) {
-    return new ComponentPage(
-        kind.id(),
-        rules.stream().filter(rule -> rule.component().equals(kind.id())).toList(),
-        limits.stream().filter(limit -> limit.part() == kind).toList(),
-        cases);
+  private ComponentPage page(String component) {
+    return new ComponentPage(component, rules, limitsOf(component), cases);
+  }
+
+  private List<Limit> limitsOf(String component) {
+    return limits.stream().filter(limit -> limit.part().id().equals(component)).toList();
   }
 
   private String contents() {
     MarkdownTable table = new MarkdownTable("Component", "Rules", "Limits", "Inspection points");
-    for (PartKind kind : PartKind.values()) {
-      int points = RuleBaseFile.rows(kind.id() + "/" + kind.id() + ".points.csv").size();
-      if (points > 0) {
-        table.row(
-            "[" + kind.inWords() + "](components/" + kind.id() + ".md)",
-            String.valueOf(ofComponent(kind)),
-            String.valueOf(limits.stream().filter(limit -> limit.part() == kind).count()),
-            String.valueOf(points));
-      }
+    for (String component : components) {
+      table.row(
+          "[" + component.replace('-', ' ') + "](components/" + component + ".md)",
+          String.valueOf(rulesOf(component)),
+          String.valueOf(limitsOf(component).size()),
+          String.valueOf(RuleBaseFile.rows(component + "/" + component + ".points.csv").size()));
     }
     return GENERATED
         + "# Reference\n\nWhat the rule base holds, page by page.\n\n"
         + table
-        + "\nParts of other kinds are undecided for now: the rule base has no rules for them yet.\n\n"
+        + "\n"
+        + "- [Decision tables](decision-tables.md): what is found, row by row, and the rules that answer it\n"
         + "- [Limits](limits.md), all in one table\n"
         + "- [Sources](sources.md), with everything that rests on each\n"
         + "- [Standing](standing.md): what rests on common practice or memory alone\n"
         + "- [Cautions](cautions.md)\n";
   }
 
-  private long ofComponent(PartKind kind) {
-    return rules.stream().filter(rule -> rule.component().equals(kind.id())).count();
+  private long rulesOf(String component) {
+    return rules.stream().filter(rule -> rule.component().equals(component)).count();
   }
 
   private String sources() {
@@ -144,7 +142,7 @@ public final class ReferenceBook {
     for (Limit limit : limits) {
       table.row(
           "[" + limit.id() + "](components/" + limit.part().id() + ".md#limits)",
-          limit.inForce().inWords(),
+          limit.inWords(),
           limit.appliesTo().isEmpty() ? "all" : "`" + limit.appliesTo() + "`",
           limit.ruleSet().map(one -> "`" + one + "`").orElse("any"),
           limit.source().citation() + " (" + limit.source().standing().inWords() + ")");

@@ -10,7 +10,7 @@ enum Chapter {
       "Cannot be decided yet",
       Disposition.UNDECIDED,
       "GENERAL-020",
-      "Each box is something still needed, which makes the part undecided",
+      "Waits for what is listed under the looks and readings above",
       Ink.OPEN),
   ADJUST("Adjust", Disposition.ADJUST, "", "", Ink.OPEN),
   CLEAN("Clean and put back", Disposition.CLEAN, "", "", Ink.GOOD),

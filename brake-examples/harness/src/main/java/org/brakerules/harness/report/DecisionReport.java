@@ -39,10 +39,9 @@ public final class DecisionReport {
 
   private void write(String file) {
     header(file);
-    byWheelEnd()
-        .forEach(
-            (wheelEnd, parts) ->
-                new WheelEndNotes(wheelEnd, parts, decision.ruleSet(), page).write());
+    List<WheelEndNotes> notes = wheelEnds();
+    notes.forEach(WheelEndNotes::writeHolds);
+    notes.forEach(WheelEndNotes::write);
     cautions();
     SourceList.write(decision, page);
   }
@@ -91,11 +90,23 @@ public final class DecisionReport {
     return decision.decisions().stream().filter(which).count();
   }
 
-  private Map<WheelEndPath, List<Decision>> byWheelEnd() {
-    return decision.decisions().stream()
-        .collect(
-            Collectors.groupingBy(
-                one -> one.part().wheelEnd(), LinkedHashMap::new, Collectors.toList()));
+  private List<WheelEndNotes> wheelEnds() {
+    Map<WheelEndPath, List<Decision>> parts =
+        decision.decisions().stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.part().wheelEnd(), LinkedHashMap::new, Collectors.toList()));
+    return parts.entrySet().stream()
+        .map(
+            one ->
+                new WheelEndNotes(
+                    one.getKey(),
+                    one.getValue(),
+                    decision.next(),
+                    decision.ruleSet(),
+                    !decision.holds().isEmpty(),
+                    page))
+        .toList();
   }
 
   private void cautions() {

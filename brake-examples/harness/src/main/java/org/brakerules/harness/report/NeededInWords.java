@@ -12,34 +12,55 @@ import org.brakerules.model.reading.Station;
 /** What is still to be looked at or measured, as an entry to tick off. */
 public final class NeededInWords {
 
-  private static final String BOX = "[ ] ";
+  private static final int INDENT = 2;
+  private static final int NUMBER = 8;
 
   private NeededInWords() {}
 
-  static void write(Needed needed, int indent, Page page) {
+  /** One look of an ordered list, with the other parts that wait for it; empty if none does. */
+  static void write(Needed needed, int number, String bearsOn, Page page) {
     page.labelled(
-        indent,
-        BOX,
-        BOX.length(),
-        task(needed.task(), needed.point()) + " " + needed.what() + " (" + needed.why() + ")");
+        INDENT,
+        "%2d. [ ] ".formatted(number),
+        NUMBER,
+        Wording.part(needed.part())
+            + ": "
+            + task(needed.task(), needed.point())
+            + " "
+            + needed.what()
+            + " ("
+            + needed.why()
+            + ")");
     page.paragraph(
-        indent + BOX.length(),
-        doing(where(needed), needed.instrument(), needed.methods(), needed.how()));
-    needed.limits().forEach(limit -> limit(limit, indent + BOX.length(), page));
+        INDENT + NUMBER,
+        doing(
+            where(needed),
+            needed.instrument(),
+            needed.methods(),
+            needed.conditions(),
+            needed.how()));
+    needed.limits().forEach(limit -> limit(limit, INDENT + NUMBER, page));
+    if (!bearsOn.isEmpty()) {
+      page.paragraph(INDENT + NUMBER, "Bears on: " + bearsOn + ".");
+    }
   }
 
-  /** What there is to do, as the beginning of a sentence. */
+  /** What there is to do, as a verb before what it is done to. */
   public static String task(Task task, String point) {
     return switch (task) {
-      case LOOK -> "Look for:";
-      case MEASURE -> "Measure:";
-      case STATE -> point.contains(".layout.") ? "State of the layout:" : "State:";
+      case LOOK -> "look for";
+      case MEASURE -> "measure";
+      case STATE -> point.contains(".layout.") ? "state of the layout" : "state";
     };
   }
 
   /** Where, if it is not the part's own station, with what and how to look or measure. */
   public static String doing(
-      Optional<Station> station, String instrument, List<Method> methods, String how) {
+      Optional<Station> station,
+      String instrument,
+      List<Method> methods,
+      List<String> conditions,
+      String how) {
     String where = station.map(one -> "At the " + one.inWords() + ". ").orElse("");
     String with = instrument.isEmpty() ? "" : "With: " + instrument + ". ";
     String accepted =
@@ -47,8 +68,10 @@ public final class NeededInWords {
             ? ""
             : methods.stream()
                 .map(Method::inWords)
-                .collect(Collectors.joining(" or ", " Counts as: ", "."));
-    return where + with + how + accepted;
+                .collect(
+                    Collectors.joining(" or ", " Counts as: ", conditions.isEmpty() ? "." : ", "));
+    String under = conditions.isEmpty() ? "" : String.join("; ", conditions) + ".";
+    return where + with + how + accepted + under;
   }
 
   private static Optional<Station> where(Needed needed) {

@@ -45,7 +45,6 @@ final class PartNotes {
     } else {
       notes.reasons(notes.reasons(reason -> isOwn(reason, chapter)));
       notes.good();
-      decision.needed().forEach(needed -> NeededInWords.write(needed, INDENT, page));
     }
   }
 
@@ -62,14 +61,24 @@ final class PartNotes {
     return decision.reasons().stream().filter(which).toList();
   }
 
-  /** What is milder than a replacement is noted; what is not known yet no longer decides. */
+  /**
+   * What is found on the part is told in full. What its neighbours drag along is told in full only
+   * if nothing else replaces it; what is milder than a replacement is noted.
+   */
   private void replacement() {
-    reasons(reasons(reason -> reason.verdict() == Verdict.REPLACE));
-    for (Reason reason : reasons(reason -> reason.verdict().disposition() != Disposition.REPLACE)) {
-      if (reason.verdict() != Verdict.HOLD) {
+    List<Reason> replaced = reasons(reason -> reason.verdict() == Verdict.REPLACE);
+    List<Reason> found = replaced.stream().filter(reason -> !isConsequence(reason)).toList();
+    List<Reason> inFull = found.isEmpty() ? replaced.subList(0, 1) : found;
+    reasons(inFull);
+    for (Reason reason : reasons(reason -> reason.verdict() != Verdict.HOLD)) {
+      if (!inFull.contains(reason)) {
         line("Also", reason.sentence() + " [" + rule(reason) + "]");
       }
     }
+  }
+
+  private static boolean isConsequence(Reason reason) {
+    return reason.evidence().stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
   }
 
   private void road(RuleSet ruleSet) {
@@ -82,6 +91,10 @@ final class PartNotes {
   private void reasons(List<Reason> reasons) {
     List<String> said = new ArrayList<>();
     for (Reason reason : reasons) {
+      if (said.contains(reason.rule() + reason.sentence())) {
+        continue; // the same finding on two parts, such as both linings
+      }
+      said.add(reason.rule() + reason.sentence());
       line("Why", reason.sentence());
       if (!reason.action().isEmpty() && !said.contains(reason.action())) {
         said.add(reason.action());

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.brakerules.harness.report.Palette.Ink;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.RoadAnswer;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.PartKind;
@@ -19,36 +20,66 @@ import org.brakerules.model.part.WheelEndPath;
 final class WheelEndNotes {
 
   private static final String NOT_INSPECTED = "GENERAL-030";
-  private static final String NO_RULES = "GENERAL-040";
+  private static final String STILL_OPEN = "GENERAL-020";
 
   /** Parts of one kind of which the same is said are named together. */
   private record SameNotes(PartKind kind, String text) {}
 
   private final WheelEndPath wheelEnd;
   private final List<Decision> decisions;
+  private final List<NextLook> next;
   private final RuleSet ruleSet;
+  private final boolean workIsOnHold;
   private final Page page;
 
-  WheelEndNotes(WheelEndPath wheelEnd, List<Decision> decisions, RuleSet ruleSet, Page page) {
+  WheelEndNotes(
+      WheelEndPath wheelEnd,
+      List<Decision> decisions,
+      List<NextLook> next,
+      RuleSet ruleSet,
+      boolean workIsOnHold,
+      Page page) {
     this.wheelEnd = wheelEnd;
     this.decisions = decisions;
+    this.next = next;
     this.ruleSet = ruleSet;
+    this.workIsOnHold = workIsOnHold;
     this.page = page;
   }
 
   void write() {
     page.underlined(wheelEnd.toString(), Ink.TITLE, '=');
-    holds();
     for (Chapter chapter : Chapter.values()) {
+      if (chapter == Chapter.CANNOT_BE_DECIDED) {
+        looks();
+      }
       chapter(chapter);
     }
   }
 
-  private void holds() {
+  /** What stops work on this wheel end; it stands before everything else of the whole job. */
+  void writeHolds() {
     List<Decision> held = decisions.stream().filter(Decision::hold).toList();
     if (!held.isEmpty()) {
-      page.underlined("HOLD - stop work", Ink.STOP, '-');
+      page.underlined("HOLD - stop work on " + wheelEnd, Ink.STOP, '=');
       parts(held, Ink.STOP, (decision, notes) -> PartNotes.hold(decision, ruleSet, notes));
+    }
+  }
+
+  /** A part nobody inspected is named as such; its looks are the business of {@code needs}. */
+  private void looks() {
+    List<Decision> inspected =
+        decisions.stream().filter(decision -> !saysOnly(decision, NOT_INSPECTED)).toList();
+    LooksInOrder looks = new LooksInOrder(next, inspected);
+    if (!looks.isEmpty()) {
+      page.underlined("Look at and measure next, in this order", Ink.OPEN, '-');
+      if (workIsOnHold) {
+        page.paragraph(
+            2,
+            "Work is on hold: of these only the looks that find its cause are made, none of them"
+                + " with air or with the brake applied, on whatever wheel of the vehicle.");
+      }
+      looks.write(page);
     }
   }
 
@@ -63,13 +94,14 @@ final class WheelEndNotes {
       return;
     }
     page.underlined(chapter.title(), chapter.ink(), '-');
-    if (detailed.stream().anyMatch(one -> says(one, chapter.commonRule()))) {
+    if (chapter != Chapter.CANNOT_BE_DECIDED
+        && detailed.stream().anyMatch(one -> says(one, chapter.commonRule()))) {
       page.paragraph(2, chapter.commonReason() + " (" + chapter.commonRule() + ").");
     }
     parts(
         detailed, Ink.TITLE, (decision, notes) -> PartNotes.all(decision, chapter, ruleSet, notes));
+    condensed("Waiting for the looks and readings above", STILL_OPEN, all);
     condensed("Not inspected", NOT_INSPECTED, all);
-    condensed("No rules yet, decide by the maker's manual", NO_RULES, all);
   }
 
   private void parts(List<Decision> parts, Ink ink, BiConsumer<Decision, Page> writer) {
@@ -94,19 +126,23 @@ final class WheelEndNotes {
     if (parts.isEmpty()) {
       return;
     }
-    page.paragraph(2, label + " (" + rule + "): " + names(parts) + ".");
+    page.paragraph(2, label + " (" + rule + "): " + namesOf(parts) + ".");
     for (RoadAnswer answer : List.of(RoadAnswer.FAILED, RoadAnswer.OPEN, RoadAnswer.MET)) {
       List<Decision> same = parts.stream().filter(one -> one.road() == answer).toList();
       if (!same.isEmpty()) {
-        page.paragraph(4, RoadInWords.of(answer, ruleSet) + " for " + names(same) + ".");
+        page.paragraph(4, RoadInWords.of(answer, ruleSet) + " for " + namesOf(same) + ".");
       }
     }
   }
 
-  private static String names(List<Decision> parts) {
+  private static String namesOf(List<Decision> parts) {
+    return names(parts.stream().map(Decision::part).toList());
+  }
+
+  /** Parts by their kind, such as {@code camshaft; camshaft bushing, head end and spline end}. */
+  static String names(List<Place> parts) {
     Map<PartKind, List<Place>> byKind =
         parts.stream()
-            .map(Decision::part)
             .collect(Collectors.groupingBy(Place::kind, LinkedHashMap::new, Collectors.toList()));
     return byKind.values().stream().map(Wording::parts).collect(Collectors.joining("; "));
   }
@@ -116,7 +152,7 @@ final class WheelEndNotes {
   }
 
   private static boolean isCondensed(Decision decision) {
-    return saysOnly(decision, NOT_INSPECTED) || saysOnly(decision, NO_RULES);
+    return saysOnly(decision, NOT_INSPECTED) || saysOnly(decision, STILL_OPEN);
   }
 
   private static boolean saysOnly(Decision decision, String rule) {

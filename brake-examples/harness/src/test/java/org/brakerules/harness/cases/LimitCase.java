@@ -21,10 +21,12 @@ import org.brakerules.model.reading.Station;
  */
 record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) {
 
+  private static final String STATION = "part.station=";
+
   BrakeJob job() {
     CaseJob job = CaseJob.sound();
     job.tree().put("ruleSet", limit.ruleSet().map(RuleSet::id).orElse("us-federal"));
-    limit.from().ifPresent(first -> job.tree().put("date", first.toString()));
+    limit.from().or(limit::to).ifPresent(day -> job.tree().put("date", day.toString()));
     ObjectNode part = job.part(path());
     for (String term : limit.appliesTo().split(";")) {
       apply(term.strip(), job, part);
@@ -35,6 +37,10 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
         .findFirst()
         .map(Method::id)
         .ifPresent(one -> written.put("method", one));
+    limit.moment().ifPresent(one -> written.put("moment", one.id()));
+    if (limit.methods().contains(Method.FULL_APPLICATION)) {
+      written.put("reservoirPressure", "90 psi"); // inside the band of every rule set
+    }
     return job.read();
   }
 
@@ -42,34 +48,42 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
   String path() {
     PartKind kind = limit.part();
     Optional<Station> station =
-        kind.hasStations() ? kind.stations().stream().findFirst() : Optional.empty();
+        kind.hasStations()
+            ? kind.stations().stream().filter(this::isFor).findFirst()
+            : Optional.empty();
     return kind.id() + station.map(one -> "/" + one.id()).orElse("");
+  }
+
+  private boolean isFor(Station station) {
+    return !limit.appliesTo().contains(STATION)
+        || limit.appliesTo().contains(STATION + station.id());
   }
 
   /** Builds the brake as a selector wants it, such as {@code layout.camshaft=tube|split}. */
   private static void apply(String term, CaseJob job, ObjectNode part) {
-    if (term.isEmpty()) {
+    if (term.isEmpty() || term.startsWith(STATION)) {
       return;
     }
     List<String> sides = List.of(term.split("="));
-    String value = sides.get(1).split("\\|")[0].strip();
+    String value = fitting(sides.get(1).split("\\|")[0].strip());
     String attribute = sides.get(0).strip();
-    String name = attribute.substring(attribute.indexOf('.') + 1);
-    switch (attribute.substring(0, attribute.indexOf('.'))) {
+    String name = attribute.substring(attribute.lastIndexOf('.') + 1);
+    switch (attribute.substring(0, attribute.lastIndexOf('.'))) {
       case "layout" -> job.layout().put(name, value);
+      case "layout.chamber" -> job.layout().withObjectProperty("chamber").put(name, value);
       case "axle" -> job.axle().put(name, value);
       default -> part.put(name, value);
     }
   }
 
+  /** A value that fits a term; what is refused is a stroke, and no chamber has this one. */
+  private static String fitting(String wanted) {
+    return wanted.startsWith("not ") ? "2.7 in" : wanted;
+  }
+
   @Override
   public String toString() {
     return "%s %s, %s: %s %s"
-        .formatted(
-            limit.id(),
-            limit.inForce().inWords(),
-            side,
-            reading,
-            passes ? "is inside" : "is beyond");
+        .formatted(limit.id(), limit.inWords(), side, reading, passes ? "is inside" : "is beyond");
   }
 }

@@ -30,14 +30,15 @@ final class LimitCases {
   private LimitCases() {}
 
   static Stream<LimitCase> of(Limit limit) {
+    Quantity<?> value = limit.value().orElseThrow();
     return UNITS.stream()
-        .filter(unit -> unit.getClass() == limit.value().unit().getClass())
+        .filter(unit -> unit.getClass() == value.unit().getClass())
         .flatMap(unit -> in(limit, unit));
   }
 
   @SuppressWarnings("unchecked") // the unit is of the kind of the limit
   private static <Q extends Quantity<Q>> Stream<LimitCase> in(Limit limit, Unit<?> unit) {
-    Q value = (Q) limit.value();
+    Q value = (Q) limit.value().orElseThrow();
     String written = value.format((Unit<Q>) unit);
     Q centre = (Q) Quantities.parse(written.replace("about ", ""));
     Q step = (Q) Quantities.parse(step(unit));
@@ -54,7 +55,7 @@ final class LimitCases {
   @SuppressWarnings("unchecked") // the reading is of the kind of the limit
   private static <Q extends Quantity<Q>> LimitCase one(Limit limit, String side, Q reading) {
     return new LimitCase(
-        limit, side, reading, limit.comparison().passes(reading, (Q) limit.value()));
+        limit, side, reading, limit.comparison().passes(reading, (Q) limit.value().orElseThrow()));
   }
 
   /** The step in which the instruments of the trade are read. */

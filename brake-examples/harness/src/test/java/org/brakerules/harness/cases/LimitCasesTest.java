@@ -14,16 +14,20 @@ import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.Reason;
 import org.brakerules.model.part.Place;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every row of every limit table, with readings on both sides of its limit. */
+/**
+ * Every row of every limit table that has a value, with readings on both sides of its limit. The
+ * others have their cases beside the rules.
+ */
 class LimitCasesTest {
 
   private static final BrakeRules RULES = BrakeRules.standard();
 
-  private record Answer(Disposition disposition, boolean hold) {}
+  private record Answer(Disposition disposition, boolean hold, List<String> rules) {}
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("limitCases")
@@ -49,7 +53,7 @@ class LimitCasesTest {
   }
 
   static Stream<Limit> limits() {
-    return RULES.limits().stream();
+    return RULES.limits().stream().filter(limit -> limit.value().isPresent());
   }
 
   private static LimitCase first(Limit limit, boolean passes) {
@@ -78,6 +82,12 @@ class LimitCasesTest {
   private static Map<Place, Answer> answers(JobDecision decision) {
     return decision.decisions().stream()
         .collect(
-            Collectors.toMap(Decision::part, one -> new Answer(one.disposition(), one.hold())));
+            Collectors.toMap(
+                Decision::part,
+                one ->
+                    new Answer(
+                        one.disposition(),
+                        one.hold(),
+                        one.reasons().stream().map(Reason::rule).toList())));
   }
 }

@@ -31,6 +31,7 @@ public final class RuleBaseReader {
           "value",
           "station",
           "methods",
+          "moment",
           "applies-to",
           "rule-set",
           "from",

@@ -11,12 +11,13 @@ import org.brakerules.linter.internal.base.Pattern;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.language.Vocabulary;
 
-/** All patterns of a rule speak of one wheel end. */
+/** All patterns of a rule speak of one wheel end, or of the two ends of one axle. */
 final class WheelEndCheck implements RuleCheck {
 
-  private static final String VARIABLE = "$" + Vocabulary.WHEEL_END;
-  private static final String NAMED = VARIABLE + " : " + Vocabulary.WHEEL_END;
-  private static final String JOINED = Vocabulary.WHEEL_END + " == " + VARIABLE;
+  /** The variables that join patterns, by the property they are named after. */
+  private static final List<String> JOINS = List.of(Vocabulary.WHEEL_END, Vocabulary.PARTNER);
+
+  private static final String JOINED = Vocabulary.WHEEL_END + " == $" + Vocabulary.WHEEL_END;
 
   @Override
   public void check(AuthoredRule rule, RuleBase base, Findings findings) {
@@ -30,12 +31,14 @@ final class WheelEndCheck implements RuleCheck {
           rule,
           patterns.get(0),
           "the patterns are not joined by their wheel end",
-          "write " + NAMED + " in the first pattern and " + JOINED + " in each of the others",
+          "write $wheelEnd : wheelEnd in the first pattern and "
+              + JOINED
+              + " in each of the others",
           findings);
       return;
     }
     for (Pattern pattern : patterns) {
-      if (!pattern.equals(naming.get()) && !joins(pattern)) {
+      if (!pattern.equals(naming.get()) && !joins(pattern, naming.get())) {
         add(
             rule,
             pattern,
@@ -47,25 +50,32 @@ final class WheelEndCheck implements RuleCheck {
   }
 
   private static boolean namesWheelEnd(Pattern pattern) {
+    return JOINS.stream().anyMatch(property -> names(pattern, property));
+  }
+
+  private static boolean names(Pattern pattern, String property) {
     return !pattern.negated()
         && pattern.constraints().stream()
             .flatMap(constraint -> constraint.binding().stream())
             .anyMatch(
                 binding ->
-                    binding.variable().is(VARIABLE) && binding.property().is(Vocabulary.WHEEL_END));
+                    binding.variable().is("$" + property) && binding.property().is(property));
   }
 
-  private static boolean joins(Pattern pattern) {
+  private static boolean joins(Pattern pattern, Pattern naming) {
     return pattern.constraints().stream()
         .map(Constraint::comparisons)
-        .anyMatch(comparisons -> comparisons.size() == 1 && joins(comparisons.get(0)));
+        .anyMatch(comparisons -> comparisons.size() == 1 && joins(comparisons.get(0), naming));
   }
 
-  private static boolean joins(Comparison comparison) {
+  /** The variable must be one that the first pattern names. */
+  private static boolean joins(Comparison comparison, Pattern naming) {
     return comparison.property().is(Vocabulary.WHEEL_END)
         && comparison.operator().is("==")
         && comparison.valueKind() == ValueKind.VARIABLE
-        && comparison.value().get(0).is(VARIABLE);
+        && JOINS.stream()
+            .filter(property -> names(naming, property))
+            .anyMatch(property -> comparison.value().get(0).is("$" + property));
   }
 
   private static void add(

@@ -26,6 +26,7 @@ import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.Hand;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.reading.Station;
@@ -37,14 +38,19 @@ public final class Vocabulary {
   public static final String REPLACED = "Replaced";
   public static final String DISTURBED = "Disturbed";
   public static final String BRAKE = "Brake";
+  public static final String UNLIKE_PARTNER = "UnlikePartner";
   public static final String WHEEL_END = "wheelEnd";
+  public static final String PARTNER = "partner";
 
   /** Facts that only findings of the same job make: their absence depends on the order of rules. */
-  public static final Set<String> MADE_BY_FINDINGS = Set.of(BEYOND_LIMIT, REPLACED, DISTURBED);
+  public static final Set<String> MADE_BY_FINDINGS =
+      Set.of(BEYOND_LIMIT, REPLACED, DISTURBED, UNLIKE_PARTNER);
 
   private static final Map<String, Class<?>> EVERY_PART =
       Map.of(
           WHEEL_END,
+          WheelEndPath.class,
+          PARTNER,
           WheelEndPath.class,
           "station",
           Station.class,
@@ -69,11 +75,29 @@ public final class Vocabulary {
                   "condition",
                   Condition.class,
                   WHEEL_END,
+                  WheelEndPath.class,
+                  PARTNER,
                   WheelEndPath.class)),
           new FactType(
               REPLACED,
               Optional.empty(),
-              Map.of("partKind", PartKind.class, WHEEL_END, WheelEndPath.class)),
+              Map.of(
+                  "partKind",
+                  PartKind.class,
+                  WHEEL_END,
+                  WheelEndPath.class,
+                  PARTNER,
+                  WheelEndPath.class)),
+          new FactType(
+              UNLIKE_PARTNER,
+              Optional.empty(),
+              Map.of(
+                  "matter",
+                  AxleMatter.class,
+                  WHEEL_END,
+                  WheelEndPath.class,
+                  PARTNER,
+                  WheelEndPath.class)),
           new FactType(
               DISTURBED,
               Optional.empty(),
@@ -85,13 +109,18 @@ public final class Vocabulary {
                   "condition",
                   Condition.class,
                   WHEEL_END,
+                  WheelEndPath.class,
+                  PARTNER,
                   WheelEndPath.class)),
           new FactType(
               BRAKE,
               Optional.empty(),
               Map.ofEntries(
                   Map.entry(WHEEL_END, WheelEndPath.class),
+                  Map.entry(PARTNER, WheelEndPath.class),
+                  Map.entry("automaticAdjuster", Fitted.class),
                   Map.entry("axleKind", AxleKind.class),
+                  Map.entry("scope", Scope.class),
                   Map.entry("camshaft", CamshaftLayout.class),
                   Map.entry("camshaftHand", Hand.class),
                   Map.entry("anchorPins", AnchorPins.class),

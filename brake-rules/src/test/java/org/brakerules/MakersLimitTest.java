@@ -1,0 +1,100 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.Evidence.Measured;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Station;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What a limit of the maker does: alone, beside a default and beside a law. All values invented.
+ */
+class MakersLimitTest {
+
+  private static final String STROKE = "chamber.applied-stroke.max";
+  private static final String SHOE = "shoe/upper";
+  private static final String ANGLE = "push-rod.angle-applied.max";
+
+  @Test
+  void where_no_default_is_known_a_needed_reading_is_undecided_without_the_maker() {
+    SoundBrake brake = SoundBrake.tube();
+    assertThat(brake.disposition(SHOE)).isEqualTo(Disposition.REUSE);
+    Decision alone = brake.withoutMakersLimits().decision(SHOE);
+    assertThat(alone.disposition()).isEqualTo(Disposition.UNDECIDED);
+    assertThat(alone.needed())
+        .filteredOn(needed -> needed.point().equals("shoe.span"))
+        .singleElement()
+        .satisfies(
+            needed ->
+                assertThat(needed.why())
+                    .isEqualTo(
+                        "no limit is known for this part; supply the maker's as shoe.span.min; "
+                            + "no limit is known for this part; supply the maker's as"
+                            + " shoe.span.max"));
+  }
+
+  @Test
+  void a_reading_that_only_a_makers_limit_asks_for_is_not_needed_without_it() {
+    SoundBrake brake = SoundBrake.tube().notMeasured("push-rod", "angleApplied");
+    assertThat(brake.disposition("push-rod")).isEqualTo(Disposition.REUSE);
+    assertThat(brake.makersLimit(ANGLE, "95 deg").disposition("push-rod"))
+        .isEqualTo(Disposition.UNDECIDED);
+  }
+
+  @ParameterizedTest(name = "{0} against the maker's 95 deg: beyond {1}")
+  @CsvSource({"94 deg, false", "95 deg, false", "96 deg, true"})
+  void where_no_default_is_known_the_maker_decides(String angle, boolean beyond) {
+    Decision rod = angle(angle, SoundBrake.tube().makersLimit(ANGLE, "95 deg"));
+    assertThat(failed(rod, ANGLE)).isEqualTo(beyond);
+    assertThat(rod.passed()).hasSize(beyond ? 0 : 1);
+    assertThat(rod.disposition()).isEqualTo(beyond ? Disposition.ADJUST : Disposition.REUSE);
+  }
+
+  /** A law holds beside the maker's figure only in the rule set whose law it is. */
+  @ParameterizedTest(name = "{0}, maker {1}, stroke {2}: beyond {3}")
+  @CsvSource({
+    "us-federal, 2.25 in, 2.00 in, false",
+    "us-federal, 2.25 in, 2.10 in, true",
+    "us-federal, 1.90 in, 1.90 in, false",
+    "us-federal, 1.90 in, 1.95 in, true",
+    "quebec,     2.25 in, 2.10 in, false",
+    "quebec,     2.25 in, 2.25 in, false",
+    "quebec,     2.25 in, 2.26 in, true",
+    "quebec,     1.90 in, 1.95 in, true",
+  })
+  void the_stricter_of_law_and_maker_decides_and_a_foreign_law_gives_way(
+      String ruleSet, String makers, String stroke, boolean beyond) {
+    String pressure = ruleSet.equals("quebec") ? "95 psi" : "85 psi";
+    Decision chamber =
+        SoundBrake.tube()
+            .ruleSet(ruleSet)
+            .makersLimit(STROKE, makers)
+            .stroke(stroke, pressure)
+            .decision("chamber");
+    assertThat(failed(chamber, STROKE)).isEqualTo(beyond);
+  }
+
+  @Test
+  void without_a_maker_the_foreign_law_serves_as_a_default() {
+    SoundBrake quebec = SoundBrake.tube().ruleSet("quebec");
+    assertThat(failed(quebec.stroke("2.00 in", "95 psi").decision("chamber"), STROKE)).isFalse();
+    assertThat(failed(quebec.stroke("2.01 in", "95 psi").decision("chamber"), STROKE)).isTrue();
+  }
+
+  private static Decision angle(String angle, SoundBrake brake) {
+    return brake
+        .measured("push-rod", "angleApplied", angle, Station.WHOLE_PART, Method.PROTRACTOR)
+        .decision("push-rod");
+  }
+
+  private static boolean failed(Decision decision, String limit) {
+    return decision.reasons().stream()
+        .flatMap(reason -> reason.evidence().stream())
+        .anyMatch(one -> one instanceof Measured m && m.check().limitId().equals(limit));
+  }
+}

@@ -1,0 +1,79 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.LongAdder;
+import java.util.regex.Pattern;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.NextLook;
+import org.brakerules.model.part.Place;
+import org.brakerules.random.Answer;
+import org.brakerules.random.Seeds;
+import org.junit.jupiter.api.Test;
+
+/** What to look at next: all that is still needed, once, and the most telling first. */
+class NextLooksTest {
+
+  private static final int JOBS = 10_000;
+
+  /** A statement of how a brake or a vehicle is built, whichever part asks for it. */
+  private static final Pattern STATEMENT = Pattern.compile("[a-z-]+\\.((?:layout|vehicle)\\..+)");
+
+  @Test
+  void every_needed_look_is_listed_exactly_once_and_every_statement_once_per_wheel_end() {
+    LongAdder looks = new LongAdder();
+    Seeds.each(
+        JOBS,
+        seed -> {
+          JobDecision answer = Answer.of(seed).decision();
+          Set<String> needed = new HashSet<>();
+          for (Decision decision : answer.decisions()) {
+            decision.needed().forEach(one -> needed.add(once(one.part(), one.point())));
+          }
+          assertThat(answer.next().stream().map(one -> once(one.part(), one.point())))
+              .containsExactlyInAnyOrderElementsOf(needed);
+          looks.add(needed.size());
+        });
+    assertThat(looks.sum()).isGreaterThan(JOBS);
+  }
+
+  @Test
+  void what_bears_on_most_parts_comes_first_and_bears_on_undecided_parts_alone() {
+    Seeds.each(
+        JOBS,
+        seed -> {
+          JobDecision answer = Answer.of(seed).decision();
+          assertThat(answer.next().stream().map(one -> one.bearsOn().size()).toList())
+              .isSortedAccordingTo(Comparator.reverseOrder());
+          Set<Place> undecided = undecided(answer);
+          for (NextLook look : answer.next()) {
+            assertThat(look.bearsOn()).as("%s", look).doesNotHaveDuplicates().isSorted();
+            assertThat(undecided).as("%s", look).containsAll(look.bearsOn());
+          }
+        });
+  }
+
+  private static Set<Place> undecided(JobDecision answer) {
+    List<Place> undecided =
+        answer.decisions().stream()
+            .filter(one -> one.disposition() == Disposition.UNDECIDED)
+            .map(Decision::part)
+            .toList();
+    return new HashSet<>(undecided);
+  }
+
+  private static String once(Place part, String point) {
+    return STATEMENT
+        .matcher(point)
+        .results()
+        .findFirst()
+        .map(found -> part.wheelEnd() + " " + found.group(1))
+        .orElse(part + " " + point);
+  }
+}
