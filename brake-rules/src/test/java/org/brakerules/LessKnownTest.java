@@ -190,6 +190,11 @@ class LessKnownTest {
       return part.kind() == PartKind.SLACK_ADJUSTER
           && List.of(part.wheelEnd(), part.wheelEnd().partner()).contains(unlike.wheelEnd());
     }
+    if (evidence instanceof Evidence.UnlikePartner unlike) {
+      return unlike.matter().equals("arm-length")
+          && part.kind() == PartKind.SLACK_ADJUSTER
+          && Set.of(unlike.wheelEnd(), unlike.wheelEnd().partner()).contains(part.wheelEnd());
+    }
     return evidence instanceof Evidence.AlsoReplaced also
         && also.kind() == part.kind()
         && also.wheelEnd().equals(part.wheelEnd());

@@ -175,7 +175,12 @@ final class RandomReadings {
           case 2 -> value.plus(step).plus(step);
           default -> value;
         };
-    return inEitherUnit(kind, moved.isNegative() ? value : moved);
+    return inEitherUnit(kind, moved.isNegative() || isRounded(moved) ? value : moved);
+  }
+
+  /** A step of another unit can leave a value that its own unit writes only in round figures. */
+  private static boolean isRounded(Quantity<?> value) {
+    return !(value instanceof Length) && value.toString().startsWith("about");
   }
 
   private static <Q extends Quantity<Q>> Q beyond(Class<Q> kind, LimitInForce limit, Q value) {

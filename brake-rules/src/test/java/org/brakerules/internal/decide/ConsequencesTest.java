@@ -126,6 +126,37 @@ class ConsequencesTest {
     assertThat(standing(shimmed, bushing)).containsExactly(shimmed);
   }
 
+  @Test
+  void the_two_ends_of_an_axle_are_no_reason_for_each_other() {
+    Finding left = replaceBecauseAcross(LEFT);
+    Finding right = replaceBecauseAcross(RIGHT);
+    assertThat(standing(left, right)).isEmpty();
+  }
+
+  @Test
+  void an_end_with_a_reason_of_its_own_pulls_the_other_and_is_not_pulled_back() {
+    Finding worn = replace(asFound(LEFT.place(PartKind.LINING, Station.UPPER)));
+    Finding left = replaceBecauseAcross(LEFT);
+    Finding right = replaceBecauseAcross(RIGHT);
+    assertThat(standing(worn, left, right)).containsExactly(worn, right);
+  }
+
+  /** The other lining of the left end hangs on the right end, which hangs on the worn one. */
+  @Test
+  void a_reason_may_cross_the_axle_and_come_back_to_another_part() {
+    Finding worn = replace(asFound(LEFT.place(PartKind.LINING, Station.LOWER)));
+    Finding left = replaceBecauseAcross(LEFT);
+    Finding right = replaceBecauseAcross(RIGHT);
+    assertThat(standing(worn, left, right)).containsExactly(worn, left, right);
+  }
+
+  /** The upper lining of an end, because linings across the axle are replaced. */
+  private static Finding replaceBecauseAcross(WheelEndPath end) {
+    Replaced across = new Replaced(PartKind.LINING, end.partner());
+    return finding(
+        Verdict.REPLACE, asFound(end.place(PartKind.LINING, Station.UPPER)), List.of(across));
+  }
+
   private static List<Finding> standing(Finding... findings) {
     return new Consequences(List.of(findings)).withoutCircles();
   }
@@ -135,6 +166,13 @@ class ConsequencesTest {
   }
 
   private static Finding finding(Verdict verdict, Part part, PartKind... causes) {
+    return finding(
+        verdict,
+        part,
+        Arrays.stream(causes).map(kind -> (Object) new Replaced(kind, LEFT)).toList());
+  }
+
+  private static Finding finding(Verdict verdict, Part part, List<?> facts) {
     RuleText rule =
         new RuleText(
             "INVENTED-010",
@@ -149,9 +187,7 @@ class ConsequencesTest {
             List.of(),
             "",
             Map.of());
-    List<Object> facts =
-        Arrays.stream(causes).map(kind -> (Object) new Replaced(kind, LEFT)).toList();
-    return new Finding(rule, verdict, part, "", facts);
+    return new Finding(rule, verdict, part, "", List.copyOf(facts));
   }
 
   private static Part asFound(Place place) {
