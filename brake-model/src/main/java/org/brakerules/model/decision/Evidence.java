@@ -1,5 +1,6 @@
 package org.brakerules.model.decision;
 
+import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
@@ -51,7 +52,7 @@ public sealed interface Evidence {
    * The two ends of the axle differ in something that must be alike.
    *
    * @param wheelEnd the wheel end
-   * @param matter in what they differ, such as {@code chamber-size}
+   * @param matter in what they differ
    */
-  record UnlikePartner(WheelEndPath wheelEnd, String matter) implements Evidence {}
+  record UnlikePartner(WheelEndPath wheelEnd, AxleMatter matter) implements Evidence {}
 }

@@ -94,7 +94,7 @@ final class DecisionJson {
     } else if (evidence instanceof Evidence.UnlikePartner unlike) {
       fields.text("kind", "unlike-partner");
       fields.text("wheelEnd", unlike.wheelEnd());
-      fields.text("matter", unlike.matter());
+      fields.choice("matter", unlike.matter());
     } else {
       throw new AssertionError("Evidence of an unknown kind: " + evidence);
     }

@@ -21,6 +21,7 @@ import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Standing;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
@@ -156,7 +157,7 @@ final class SampleDecision {
                             Optional.of(Length.parse("0.01125 in")))),
                     new Evidence.AlsoReplaced(LEFT, PartKind.CAMSHAFT),
                     new Evidence.WasDisturbed(BUSHING),
-                    new Evidence.UnlikePartner(LEFT, "chamber-size")),
+                    new Evidence.UnlikePartner(LEFT, AxleMatter.CHAMBER_SIZE)),
                 List.of(PLAY_LIMIT.source(), PRACTICE))),
         List.of(),
         List.of(

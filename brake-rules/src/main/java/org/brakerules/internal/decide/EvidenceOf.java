@@ -30,7 +30,7 @@ final class EvidenceOf {
       } else if (fact instanceof Disturbed disturbed) {
         evidence.add(new Evidence.WasDisturbed(disturbed.part()));
       } else if (fact instanceof UnlikePartner unlike) {
-        evidence.add(new Evidence.UnlikePartner(unlike.wheelEnd(), Names.of(unlike.matter())));
+        evidence.add(new Evidence.UnlikePartner(unlike.wheelEnd(), unlike.matter()));
       } else if (fact instanceof Brake brake) {
         built(finding, brake, evidence);
       } else if (fact instanceof Part part) {

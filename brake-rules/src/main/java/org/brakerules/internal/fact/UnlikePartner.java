@@ -1,5 +1,6 @@
 package org.brakerules.internal.fact;
 
+import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.part.WheelEndPath;
 
 /**

@@ -15,6 +15,7 @@ import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.AnchorPins;
 import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.AxleKind;
+import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.ClevisDesign;
 import org.brakerules.model.layout.DrumMount;

@@ -1,4 +1,4 @@
-package org.brakerules.internal.fact;
+package org.brakerules.model.layout;
 
 /** What must be alike at both ends of an axle. */
 public enum AxleMatter {
