@@ -27,4 +27,9 @@ public record Reason(
     evidence = List.copyOf(evidence);
     source = List.copyOf(source);
   }
+
+  /** Whether it rests on another part being replaced. */
+  public boolean isConsequence() {
+    return evidence.stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
+  }
 }

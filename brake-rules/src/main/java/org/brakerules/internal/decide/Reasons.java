@@ -33,7 +33,8 @@ final class Reasons {
   private static final Comparator<Reason> GRAVEST_FIRST =
       Comparator.comparing((Reason reason) -> reason.verdict() != Verdict.HOLD)
           .thenComparing(reason -> reason.verdict().disposition(), Comparator.reverseOrder())
-          .thenComparing(Reasons::isConsequence)
+          // What was found on the part says more than what its neighbours drag along.
+          .thenComparing(Reason::isConsequence)
           .thenComparing(Reason::rule)
           .thenComparing(Reason::sentence)
           .thenComparing(reason -> reason.evidence().toString());
@@ -62,11 +63,6 @@ final class Reasons {
     this.needed = needed;
     this.judged = judged;
     this.scope = scope;
-  }
-
-  /** What was found on the part itself says more than what its neighbours drag along. */
-  private static boolean isConsequence(Reason reason) {
-    return reason.evidence().stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
   }
 
   List<Reason> all() {

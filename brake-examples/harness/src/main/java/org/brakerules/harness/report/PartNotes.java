@@ -67,7 +67,7 @@ final class PartNotes {
    */
   private void replacement() {
     List<Reason> replaced = reasons(reason -> reason.verdict() == Verdict.REPLACE);
-    List<Reason> found = replaced.stream().filter(reason -> !isConsequence(reason)).toList();
+    List<Reason> found = replaced.stream().filter(reason -> !reason.isConsequence()).toList();
     List<Reason> inFull = found.isEmpty() ? replaced.subList(0, 1) : found;
     reasons(inFull);
     for (Reason reason : reasons(reason -> reason.verdict() != Verdict.HOLD)) {
@@ -75,10 +75,6 @@ final class PartNotes {
         line("Also", reason.sentence() + " [" + rule(reason) + "]");
       }
     }
-  }
-
-  private static boolean isConsequence(Reason reason) {
-    return reason.evidence().stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
   }
 
   private void road(RuleSet ruleSet) {
