@@ -1,7 +1,6 @@
 package org.brakerules.model.reading;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * When in the job a reading was taken. A stroke read after the adjuster was turned is no stroke as
@@ -23,15 +22,5 @@ public enum Moment {
   /** The name of the moment in a sentence. */
   public String inWords() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** Finds a moment by its id. */
-  public static Optional<Moment> byId(String id) {
-    for (Moment moment : values()) {
-      if (moment.id().equals(id)) {
-        return Optional.of(moment);
-      }
-    }
-    return Optional.empty();
   }
 }

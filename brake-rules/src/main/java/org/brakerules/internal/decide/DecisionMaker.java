@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.engine.Finding;
@@ -59,7 +61,13 @@ public final class DecisionMaker {
     List<InspectedPart> parts = parts();
     List<Finding> findings = new Consequences(engine.fire(facts(parts))).withoutCircles();
     RoadJudge road = new RoadJudge(tables, engine.rules(), job.ruleSet(), checks);
-    return parts.stream().map(part -> decide(part, findings, road)).toList();
+    Map<Place, List<Finding>> ofPart =
+        findings.stream().collect(Collectors.groupingBy(one -> one.part().place()));
+    return parts.stream()
+        .map(
+            part ->
+                decide(part, ofPart.getOrDefault(part.part().place(), List.of()), findings, road))
+        .toList();
   }
 
   /**
@@ -80,9 +88,9 @@ public final class DecisionMaker {
     return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts));
   }
 
-  private Decision decide(InspectedPart part, List<Finding> all, RoadJudge road) {
+  private Decision decide(
+      InspectedPart part, List<Finding> findings, List<Finding> all, RoadJudge road) {
     Place place = part.part().place();
-    List<Finding> findings = all.stream().filter(one -> one.part().place().equals(place)).toList();
     List<Point> points = tables.points().of(place.kind());
     OpenPoints open = new OpenPoints(points, tables.limits(), checks, job.scope());
     List<Needed> needed =

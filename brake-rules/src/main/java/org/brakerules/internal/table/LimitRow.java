@@ -15,16 +15,22 @@ import org.brakerules.model.quantity.Quantity;
  * @param limit the limit
  * @param selector the parts it is for
  * @param property the property it limits
+ * @param ratedShare the share of the rated stroke that the limit is; empty if it is none
  * @param law the rule set whose law it is; empty if it is no law of any rule set known here
  */
-public record LimitRow(Limit limit, Selector selector, Property property, Optional<RuleSet> law) {
+public record LimitRow(
+    Limit limit,
+    Selector selector,
+    Property property,
+    Optional<RatedShare> ratedShare,
+    Optional<RuleSet> law) {
 
   /** The limit as it holds for a brake; empty if the table has no value for it. */
   public Optional<LimitInForce> inForce(Layout layout) {
     if (limit.value().isPresent()) {
       return limit.value().map(value -> inForce(value, limit.written()));
     }
-    return RatedShare.parse(limit.written())
+    return ratedShare
         .flatMap(share -> share.of(layout))
         .map(
             value ->
@@ -40,8 +46,7 @@ public record LimitRow(Limit limit, Selector selector, Property property, Option
   /** What must be stated of a part before it is known whether the row is for it, and its value. */
   public List<String> unstated(Subject subject) {
     List<String> unstated = new ArrayList<>(selector.unstated(subject));
-    if (RatedShare.parse(limit.written()).isPresent()
-        && subject.layout().chamber().ratedStroke().isEmpty()) {
+    if (ratedShare.isPresent() && subject.layout().chamber().ratedStroke().isEmpty()) {
       unstated.add("layout." + RatedShare.ATTRIBUTE);
     }
     return unstated;

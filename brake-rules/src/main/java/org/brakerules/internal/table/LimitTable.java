@@ -97,7 +97,11 @@ public final class LimitTable {
             source(row, row.required("source"), sources),
             row.text("note"));
     return new LimitRow(
-        limit, Selector.parse(row, "applies-to", kind), property, sources.lawOf(limit.source()));
+        limit,
+        Selector.parse(row, "applies-to", kind),
+        property,
+        RatedShare.parse(limit.written()),
+        sources.lawOf(limit.source()));
   }
 
   private static Comparison comparison(Row row) {
@@ -139,7 +143,7 @@ public final class LimitTable {
   }
 
   private static Moment moment(Row row, String name) {
-    return row.known(name, "moment", Moment::byId, Names.all(Moment.class));
+    return row.known(name, "moment", one -> Names.find(Moment.class, one), Names.all(Moment.class));
   }
 
   private static RuleSet ruleSet(Row row, String name, RuleSetTable ruleSets) {

@@ -15,7 +15,7 @@ import org.brakerules.model.quantity.Share;
  *
  * @param share the share
  */
-record RatedShare(Share share) {
+public record RatedShare(Share share) {
 
   static final String ATTRIBUTE = "chamber.ratedStroke";
 
