@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.fact.Replaced;
@@ -173,20 +171,7 @@ class ConsequencesTest {
   }
 
   private static Finding finding(Verdict verdict, Part part, List<?> facts) {
-    RuleText rule =
-        new RuleText(
-            "INVENTED-010",
-            "Invented",
-            "Invented.",
-            "Do it.",
-            List.of(),
-            Set.of(),
-            part.partKind(),
-            verdict,
-            List.of(),
-            List.of(),
-            "",
-            Map.of());
+    RuleText rule = InventedRule.of(part.partKind(), verdict);
     return new Finding(rule, verdict, part, "", List.copyOf(facts));
   }
 

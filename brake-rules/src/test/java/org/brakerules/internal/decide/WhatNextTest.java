@@ -2,11 +2,8 @@ package org.brakerules.internal.decide;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.table.TableTexts;
 import org.brakerules.internal.table.Tables;
@@ -131,19 +128,7 @@ class WhatNextTest {
   }
 
   private static RuleText rule(PartKind subject, String... beside) {
-    return new RuleText(
-        "INVENTED-010",
-        "Invented",
-        "Invented.",
-        "Do it.",
-        List.of(),
-        Set.of(),
-        subject,
-        Verdict.REPLACE,
-        Arrays.asList(beside),
-        Arrays.asList(beside),
-        "",
-        Map.of());
+    return InventedRule.of(subject, Verdict.REPLACE, beside);
   }
 
   private static Needed look(Place part, String point) {
