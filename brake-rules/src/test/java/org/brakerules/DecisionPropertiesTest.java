@@ -101,7 +101,7 @@ class DecisionPropertiesTest {
     Set<Place> places = new TreeSet<>();
     Set<Place> notFitted = new HashSet<>();
     for (WheelEnd end : job.wheelEnds().toList()) {
-      places.addAll(end.layout().expectedParts(end.path(), job.scope()));
+      places.addAll(end.expectedParts(job.scope()));
       for (Part part : end.parts()) {
         boolean notFitting = part.presence() == Presence.NOT_FITTED;
         if (notFitting && !part.partKind().isEssential()) {

@@ -2,9 +2,14 @@ package org.brakerules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Evidence.Measured;
+import org.brakerules.model.decision.Needed;
+import org.brakerules.model.layout.ChamberFamily;
+import org.brakerules.model.layout.ChamberSize;
+import org.brakerules.model.layout.StrokeClass;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
 import org.junit.jupiter.api.Test;
@@ -84,6 +89,46 @@ class MakersLimitTest {
     SoundBrake quebec = SoundBrake.tube().ruleSet("quebec");
     assertThat(failed(quebec.stroke("2.00 in", "95 psi").decision("chamber"), STROKE)).isFalse();
     assertThat(failed(quebec.stroke("2.01 in", "95 psi").decision("chamber"), STROKE)).isTrue();
+  }
+
+  @ParameterizedTest(name = "{0}, {1}: {2}")
+  @CsvSource({
+    "us-federal, SHOE_CENTRE,    REPLACE",
+    "us-federal, THINNEST_POINT, UNDECIDED",
+    "quebec,     SHOE_CENTRE,    UNDECIDED",
+    "quebec,     THINNEST_POINT, REPLACE",
+  })
+  void a_makers_limit_is_read_where_the_rule_set_reads_its_own(
+      String ruleSet, Station station, Disposition expected) {
+    assertThat(lining(ruleSet, "9.9 mm", station)).isEqualTo(expected);
+  }
+
+  @ParameterizedTest(name = "{0} at the thinnest point, maker 10 mm, law 8 mm: {1}")
+  @CsvSource({"10 mm, REUSE", "9.9 mm, REPLACE"})
+  void a_makers_limit_above_the_law_condemns_in_quebec_too(String value, Disposition expected) {
+    assertThat(lining("quebec", value, Station.THINNEST_POINT)).isEqualTo(expected);
+  }
+
+  private static Disposition lining(String ruleSet, String value, Station station) {
+    return SoundBrake.tube()
+        .ruleSet(ruleSet)
+        .makersLimit("lining.thickness.min", "10 mm")
+        .measured("lining/upper", "thickness", value, station, Method.CALIPER)
+        .disposition("lining/upper");
+  }
+
+  @Test
+  void a_makers_limit_does_not_settle_what_the_law_rests_on() {
+    ChamberSize unmarked =
+        new ChamberSize(ChamberFamily.CLAMP, "", StrokeClass.LONG, Optional.empty(), "");
+    SoundBrake brake = SoundBrake.tube().layout("chamber", unmarked).makersLimit(STROKE, "2 in");
+    Decision chamber = brake.stroke("1.5 in", "85 psi").decision("chamber");
+    assertThat(chamber.disposition()).isEqualTo(Disposition.UNDECIDED);
+    assertThat(chamber.needed())
+        .extracting(Needed::why)
+        .containsExactly(
+            "the limit depends on layout.chamber.type and layout.chamber.ratedStroke,"
+                + " which is not stated");
   }
 
   private static Decision angle(String angle, SoundBrake brake) {

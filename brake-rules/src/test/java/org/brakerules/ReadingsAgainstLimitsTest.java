@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
@@ -195,12 +196,7 @@ class ReadingsAgainstLimitsTest {
   /** The rows that fit a part; of a limit none of whose rows could fit, the one for the rest. */
   private static List<Limit> rowsFor(Place place, BrakeJob job) {
     List<Limit> holding =
-        LIMITS.stream()
-            .filter(row -> row.part() == place.part().partKind())
-            .filter(row -> row.ruleSet().isEmpty() || row.ruleSet().get().equals(job.ruleSet()))
-            .filter(row -> row.from().isEmpty() || row.from().get().compareTo(job.date()) <= 0)
-            .filter(row -> row.to().isEmpty() || row.to().get().compareTo(job.date()) >= 0)
-            .toList();
+        holding(job).stream().filter(row -> row.part() == place.part().partKind()).toList();
     Set<String> takenUp =
         holding.stream()
             .filter(row -> !isForTheRest(row) && fits(row.appliesTo(), place) != Fits.NO)
@@ -212,6 +208,14 @@ class ReadingsAgainstLimitsTest {
                 isForTheRest(row)
                     ? !takenUp.contains(row.id())
                     : fits(row.appliesTo(), place) == Fits.YES)
+        .toList();
+  }
+
+  private static List<Limit> holding(BrakeJob job) {
+    return LIMITS.stream()
+        .filter(row -> row.ruleSet().isEmpty() || row.ruleSet().get().equals(job.ruleSet()))
+        .filter(row -> row.from().isEmpty() || row.from().get().compareTo(job.date()) <= 0)
+        .filter(row -> row.to().isEmpty() || row.to().get().compareTo(job.date()) >= 0)
         .toList();
   }
 
@@ -300,9 +304,18 @@ class ReadingsAgainstLimitsTest {
             .ifPresent(amount -> inForce.add(new InForce(row, row.source().id(), amount)));
       }
     }
-    Limit first = LIMITS.stream().filter(row -> row.id().equals(id)).findFirst().orElseThrow();
-    makers.ifPresent(one -> inForce.add(new InForce(first, "MAKER", amount(one.value()))));
+    makers.ifPresent(
+        one -> inForce.add(new InForce(readAs(id, place, job), "MAKER", amount(one.value()))));
     return inForce;
+  }
+
+  /** A maker's limit is read as the row of the part, or else of the day, or else the first. */
+  private static Limit readAs(String id, Place place, BrakeJob job) {
+    return Stream.of(rowsFor(place, job), holding(job), LIMITS)
+        .flatMap(List::stream)
+        .filter(row -> row.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A row without a value has no amount, nor has a share of a stroke that is not stated. */

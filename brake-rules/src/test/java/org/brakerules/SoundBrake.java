@@ -13,9 +13,12 @@ import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.json.JobReader;
 import org.brakerules.model.layout.CamshaftLayout;
+import org.brakerules.model.part.BearingSetting;
 import org.brakerules.model.part.Part;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Side;
+import org.brakerules.model.part.Sign;
 import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Pressure;
@@ -115,6 +118,15 @@ final class SoundBrake {
   /** A part is the one that was found. */
   SoundBrake asFound(String part) {
     return changed(part, "tag", Tag.asFound(part(part).place()));
+  }
+
+  /** A hub is in the job as well, as sound as the rest, with bearings set in the shop. */
+  SoundBrake withHub() {
+    Part blank = PartKind.HUB.blank(Tag.asFound(LEFT.place(PartKind.HUB)));
+    Part sound =
+        Records.mapped(blank, (component, old) -> old instanceof Sign ? Sign.NOT_SEEN : old);
+    return new SoundBrake(
+        ChangedJob.withPart(job, LEFT, Records.with(sound, "bearings", BearingSetting.HAND_SET)));
   }
 
   /** A part was measured. */

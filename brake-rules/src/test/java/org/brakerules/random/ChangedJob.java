@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
@@ -32,6 +33,17 @@ public final class ChangedJob {
   public static BrakeJob with(BrakeJob job, Place place, String property, Object value) {
     return parts(
         job, part -> part.place().equals(place) ? Records.with(part, property, value) : part);
+  }
+
+  /** One wheel end has one part more. */
+  public static BrakeJob withPart(BrakeJob job, WheelEndPath at, Part part) {
+    return wheelEnds(
+        job,
+        end ->
+            end.path().equals(at)
+                ? Records.with(
+                    end, "parts", Stream.concat(end.parts().stream(), Stream.of(part)).toList())
+                : end);
   }
 
   /** Parts, wheel ends, axles and units are listed in another order. */

@@ -3,9 +3,11 @@ package org.brakerules.model.job;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.WheelEndPath;
 
 /**
@@ -35,5 +37,17 @@ public record WheelEnd(WheelEndPath path, Layout layout, List<Part> parts) {
             part.place() + " is there twice; number parts of one kind and station 1, 2, 3.");
       }
     }
+  }
+
+  /**
+   * The parts this wheel end must be asked for in a job of the scope, in path order: those its
+   * layout has for certain, and those of the hub where something stated leads to them.
+   */
+  public List<Place> expectedParts(Scope scope) {
+    return Stream.concat(
+            layout.expectedParts(path, scope).stream(), HubParts.ledTo(this, scope).stream())
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -15,6 +15,8 @@ public record Chamber(
     @Means("chamber bolted in the wrong holes of its bracket") Sign wrongBracketHoles,
     @Means("chamber pressure unlike that across the axle in the same application")
         Sign pressureUnlikePartner,
+    @Means("chamber pressure plainly unlike that of another axle in the same application")
+        Sign pressureUnlikeOtherAxle,
     @Means("push rod slow to go back when the brake is released") Sign slowToRelease,
     @Means("push-rod stroke with the brake fully applied") @AtMost("10 in")
         Measurement<Length> appliedStroke,

@@ -10,6 +10,7 @@ public record Hub(
     @Means("blocked hub vent") Sign ventBlocked,
     @Means("hub filled over its level") Sign overfilled,
     @Means("leaking hub cap or axle flange gasket") Sign gasketLeak,
+    @Means("wheel bearing loose as found") Sign looseAsFound,
     @Means("how the bearings are set") BearingSetting bearings,
     @Means("end play of the hub on its bearings") @AtMost("0.5 in") Measurement<Length> endPlay)
     implements Part {

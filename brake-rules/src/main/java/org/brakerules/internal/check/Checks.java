@@ -94,21 +94,27 @@ public final class Checks {
         .findFirst();
   }
 
+  /** A maker's limit does not settle what a law leaves open, so both are held against the part. */
   private List<Check> against(String id, Subject subject) {
-    List<AppliedLimit> inForce = limits.inForce(id, subject);
-    if (inForce.isEmpty()) {
-      String property = table.first(id).map(Limit::property).orElseThrow();
-      return List.of(
-          new Check(
-              subject.part().place(),
-              property,
-              id,
-              CheckStatus.NO_LIMIT,
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty()));
+    List<Check> checks = new ArrayList<>();
+    for (AppliedLimit limit : limits.inForce(id, subject)) {
+      checks.add(check(limit, subject.part()));
     }
-    return inForce.stream().map(limit -> check(limit, subject.part())).toList();
+    if (checks.isEmpty() || limits.isLawOpen(id, subject)) {
+      checks.add(withoutLimit(id, subject.part()));
+    }
+    return checks;
+  }
+
+  private Check withoutLimit(String id, Part part) {
+    return new Check(
+        part.place(),
+        table.first(id).map(Limit::property).orElseThrow(),
+        id,
+        CheckStatus.NO_LIMIT,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private Check check(AppliedLimit limit, Part part) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Selector.Fit;
@@ -70,16 +71,30 @@ public final class LimitsOfJob {
   List<AppliedLimit> inForce(String id, Subject subject) {
     List<AppliedLimit> limits = new ArrayList<>();
     List<LimitRow> fitting =
-        rows(id, subject).stream().filter(row -> row.selector().fit(subject) == Fit.YES).toList();
+        rows(id, subject).stream().filter(row -> isSurelyFor(row, subject)).toList();
     Optional<AppliedLimit> makers = makers(id, subject);
     for (LimitRow row : fitting) {
-      if (makers.isEmpty() || row.law().filter(ruleSet::equals).isPresent()) {
+      if (makers.isEmpty() || isLaw(row)) {
         row.inForce(subject.layout())
             .ifPresent(limit -> limits.add(new AppliedLimit(row.limit(), limit)));
       }
     }
     makers.ifPresent(limits::add);
     return limits;
+  }
+
+  /** Whether a law of the job's rule set may hold for a part but hangs on what is not stated. */
+  boolean isLawOpen(String id, Subject subject) {
+    return rows(id, subject).stream()
+        .anyMatch(row -> isLaw(row) && !row.unstated(subject).isEmpty());
+  }
+
+  private boolean isLaw(LimitRow row) {
+    return row.law().filter(ruleSet::equals).isPresent();
+  }
+
+  private static boolean isSurelyFor(LimitRow row, Subject subject) {
+    return row.selector().fit(subject) == Fit.YES;
   }
 
   private Optional<AppliedLimit> makers(String id, Subject subject) {
@@ -89,7 +104,21 @@ public final class LimitsOfJob {
         .reduce(
             (broader, narrower) ->
                 broader.on().length() > narrower.on().length() ? broader : narrower)
-        .flatMap(one -> table.first(id).map(row -> new AppliedLimit(row, asMakers(row, one))));
+        .flatMap(one -> readAs(id, subject).map(row -> new AppliedLimit(row, asMakers(row, one))));
+  }
+
+  /**
+   * The row that says where and how a reading is taken for a maker's limit: that of the part, or
+   * else of the day, or else the first of the table.
+   */
+  private Optional<Limit> readAs(String id, Subject subject) {
+    Stream<LimitRow> ofPart = rows(id, subject).stream().filter(row -> isSurelyFor(row, subject));
+    Stream<LimitRow> ofDay =
+        table.rows(id).stream().filter(row -> row.limit().holds(date, ruleSet));
+    return Stream.of(ofPart, ofDay, table.rows(id).stream())
+        .flatMap(rows -> rows)
+        .map(LimitRow::limit)
+        .findFirst();
   }
 
   private static LimitInForce asMakers(Limit row, MakersLimit makers) {

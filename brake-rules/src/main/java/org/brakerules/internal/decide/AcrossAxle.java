@@ -13,6 +13,7 @@ import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.layout.ChamberFamily;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.StrokeClass;
+import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.quantity.Length;
 
@@ -66,6 +67,7 @@ final class AcrossAxle {
     return end.parts().stream()
         .filter(SlackAdjuster.class::isInstance)
         .map(SlackAdjuster.class::cast)
+        .filter(adjuster -> adjuster.presence() != Presence.NOT_FITTED)
         .sorted(Comparator.comparing(SlackAdjuster::place))
         .flatMap(adjuster -> adjuster.armLength().readings().stream())
         .map(reading -> reading.value())

@@ -135,7 +135,7 @@ public final class DecisionMaker {
 
   private List<InspectedPart> parts(VehicleUnit unit, Axle axle, WheelEnd end) {
     List<InspectedPart> parts = new ArrayList<>();
-    List<Place> expected = end.layout().expectedParts(end.path(), job.scope());
+    List<Place> expected = end.expectedParts(job.scope());
     Set<Place> mentioned = new HashSet<>();
     for (Part part : end.parts()) {
       mentioned.add(part.place());

@@ -14,7 +14,6 @@ import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Finds;
 import org.brakerules.internal.table.Property;
-import org.brakerules.internal.table.Selector.Fit;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Disposition;
@@ -202,13 +201,11 @@ final class Reasons {
     return fact instanceof Part other && other.place().equals(part.part().place());
   }
 
-  /** Every sign is a fault, but those that the points call good or not for this part. */
+  /** Every sign is a fault, but those that the points call good. */
   private boolean isFaultSeen(Property sign) {
     return part.shows(sign, Sign.SEEN)
         && points.stream()
             .filter(point -> point.ofPart() && point.property().name().equals(sign.name()))
-            .noneMatch(
-                point ->
-                    point.finds() == Finds.GOOD || point.selector().fit(part.subject()) == Fit.NO);
+            .noneMatch(point -> point.finds() == Finds.GOOD);
   }
 }

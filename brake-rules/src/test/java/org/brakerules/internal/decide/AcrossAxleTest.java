@@ -15,8 +15,10 @@ import org.brakerules.model.layout.ChamberFamily;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.layout.StrokeClass;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.SlackAdjuster;
+import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Measurement;
@@ -73,6 +75,20 @@ class AcrossAxleTest {
   @Test
   void one_end_alone_differs_from_nothing() {
     assertThat(AcrossAxle.differences(new Axle(2, AxleKind.DRIVE, List.of(USUAL)))).isEmpty();
+  }
+
+  @Test
+  void an_arm_that_is_not_there_has_no_length() {
+    WheelEndPath path = LEFT.partner();
+    Measurement<Length> other =
+        Measurement.of(Length.parse("6 in"), Station.WHOLE_PART, Method.STEEL_RULE);
+    SlackAdjuster notThere =
+        SlackAdjuster.builder(Tag.notFitted(path.place(PartKind.SLACK_ADJUSTER)))
+            .armLength(other)
+            .build();
+    WheelEnd across = new WheelEnd(path, USUAL.layout(), List.of(notThere));
+    assertThat(AcrossAxle.differences(new Axle(2, AxleKind.DRIVE, List.of(USUAL, across))))
+        .isEmpty();
   }
 
   private static WheelEnd end(

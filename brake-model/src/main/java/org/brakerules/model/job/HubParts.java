@@ -1,0 +1,49 @@
+package org.brakerules.model.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.brakerules.model.part.Hub;
+import org.brakerules.model.part.Lining;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.Scope;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.reading.Station;
+
+/**
+ * The parts of a hub that what is stated of its wheel end leads to. An outboard drum comes off
+ * without the hub, so the layout alone asks for none of them.
+ */
+final class HubParts {
+
+  private HubParts() {}
+
+  /** The places of these parts that a job of the scope lays open; empty if nothing leads there. */
+  static List<Place> ledTo(WheelEnd end, Scope scope) {
+    List<Place> places = new ArrayList<>();
+    boolean oil = end.parts().stream().anyMatch(HubParts::hasOil);
+    boolean hubOff = end.parts().stream().anyMatch(part -> isHubTakenOff(part, scope));
+    if (oil || hubOff) {
+      places.add(end.path().place(PartKind.HUB));
+      places.add(end.path().place(PartKind.WHEEL_SEAL));
+    }
+    if (hubOff) {
+      places.add(end.path().place(PartKind.WHEEL_BEARING, Station.INNER));
+      places.add(end.path().place(PartKind.WHEEL_BEARING, Station.OUTER));
+    }
+    return places.stream().filter(place -> scope.reaches(place.kind().laidOpenFrom())).toList();
+  }
+
+  /** Thin oil on a lining comes from the hub. */
+  private static boolean hasOil(Part part) {
+    return part instanceof Lining lining
+        && lining.presence() == Presence.FITTED
+        && lining.oilSoaked() == Sign.SEEN;
+  }
+
+  private static boolean isHubTakenOff(Part part, Scope scope) {
+    return part instanceof Hub && part.presence() == Presence.FITTED && part.tag().disturbed(scope);
+  }
+}
