@@ -1,0 +1,5 @@
+/** The oracle by itself. */
+@NullMarked
+package org.brakerules.benchmark.oracle;
+
+import org.jspecify.annotations.NullMarked;
