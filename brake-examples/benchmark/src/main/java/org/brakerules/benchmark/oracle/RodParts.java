@@ -85,6 +85,9 @@ final class RodParts {
               diameter.max | diameter | at most 0.621 in | micrometer caliper | part.condition=new; part.size=five-eighths-inch |
               """));
 
+  /** It comes out with the clevis pin and is used once. */
+  private static final Effect WITH_ITS_COTTER_PIN = replace().of(old(COTTER_PIN)).atSameStation();
+
   private static final List<Sentence> SENTENCES =
       List.of(
           when(any(PUSH_ROD).missing(), replace()),
@@ -105,31 +108,24 @@ final class RodParts {
               again(),
               look("holeEnlarged"),
               look("thinnerInOnePlace").of(any(CLEVIS_PIN).at(LARGE))),
-          when(any(CLEVIS_PIN).missing(), replace()),
+          when(any(CLEVIS_PIN).missing(), replace(), WITH_ITS_COTTER_PIN),
           when(
               any(CLEVIS_PIN)
                   .seen("stepped", "grooved", "thinnerInOnePlace", "seized", "boltInstead"),
-              replace()),
-          when(any(CLEVIS_PIN).seen("wearSlanting"), replace(), look("outOfPlane").of(PUSH_ROD)),
-          when(any(CLEVIS_PIN).beyond("diameter.min", "diameter.max"), replace()),
+              replace(),
+              WITH_ITS_COTTER_PIN),
+          when(
+              any(CLEVIS_PIN).seen("wearSlanting"),
+              replace(),
+              WITH_ITS_COTTER_PIN,
+              look("outOfPlane").of(PUSH_ROD)),
+          when(
+              any(CLEVIS_PIN).beyond("diameter.min", "diameter.max"),
+              replace(),
+              WITH_ITS_COTTER_PIN),
           when(any(COTTER_PIN).missing(), replace()),
           when(any(COTTER_PIN).seen("broken"), replace()),
           when(old(COTTER_PIN).disturbed(), replace()),
-          when(fresh(CLEVIS_PIN).missing(), replace().of(old(COTTER_PIN)).atSameStation()),
-          when(any(CLEVIS_PIN).renewed(), replace().of(old(COTTER_PIN)).atSameStation()),
-          when(
-              fresh(CLEVIS_PIN)
-                  .seen(
-                      "stepped",
-                      "grooved",
-                      "thinnerInOnePlace",
-                      "wearSlanting",
-                      "seized",
-                      "boltInstead"),
-              replace().of(old(COTTER_PIN)).atSameStation()),
-          when(
-              fresh(CLEVIS_PIN).beyond("diameter.min", "diameter.max"),
-              replace().of(old(COTTER_PIN)).atSameStation()),
           when(any(CLEVIS).renewed(), replace().of(old(COTTER_PIN))),
           when(any(SLACK_ADJUSTER).renewed(), replace().of(old(COTTER_PIN))));
 

@@ -82,31 +82,21 @@ final class ShoeParts {
               roller-recess.max | rollerRecess | less than | caliper bore-gauge |  |
               """));
 
+  private static final String[] DAMAGE = {
+    "webCracked",
+    "webBent",
+    "tableCracked",
+    "tableBent",
+    "brokenWeld",
+    "looseRivets",
+    "longRivetHoles"
+  };
+
   private static final List<Sentence> SHOE_SENTENCES =
       List.of(
           when(any(SHOE).missing(), replace()),
-          when(
-              old(SHOE)
-                  .seen(
-                      "webCracked",
-                      "webBent",
-                      "tableCracked",
-                      "tableBent",
-                      "brokenWeld",
-                      "looseRivets",
-                      "longRivetHoles"),
-              replace().of(old(SHOE))),
-          when(
-              fresh(SHOE)
-                  .seen(
-                      "webCracked",
-                      "webBent",
-                      "tableCracked",
-                      "tableBent",
-                      "brokenWeld",
-                      "looseRivets",
-                      "longRivetHoles"),
-              replace()),
+          when(old(SHOE).seen(DAMAGE), replace().of(old(SHOE))),
+          when(fresh(SHOE).seen(DAMAGE), replace()),
           when(
               old(SHOE).beyond("span.min", "span.max", "roller-recess.max"),
               replace().of(old(SHOE))),
