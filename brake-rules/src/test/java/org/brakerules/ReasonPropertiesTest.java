@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.stream.Collectors;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Evidence.AlsoReplaced;
@@ -22,6 +23,9 @@ import org.junit.jupiter.api.Test;
 class ReasonPropertiesTest {
 
   private static final int JOBS = 10_000;
+
+  /** Some rules want a rare meeting of findings; the search ends with the last of them. */
+  private static final int MOST_JOBS = 4 * JOBS;
 
   /** A pre-set hub has no limit but its maker's, which random jobs seldom state and exceed. */
   private static final Set<String> SELDOM = Set.of("HUB-030", "HUB-040");
@@ -51,13 +55,11 @@ class ReasonPropertiesTest {
 
   @Test
   void every_name_in_a_sentence_is_filled_in() {
-    Set<String> spoke = new ConcurrentSkipListSet<>();
     Seeds.each(
         JOBS,
         seed -> {
           for (Decision decision : Answer.of(seed).decision().decisions()) {
             for (Reason reason : decision.reasons()) {
-              spoke.add(reason.rule());
               for (String sentence : List.of(reason.sentence(), reason.action())) {
                 assertThat(sentence)
                     .as("%s", reason.rule())
@@ -66,10 +68,21 @@ class ReasonPropertiesTest {
             }
           }
         });
-    assertThat(spoke)
-        .as("every rule speaks in some random job")
-        .containsAll(
-            rules.rules().stream().map(Rule::id).filter(id -> !SELDOM.contains(id)).toList());
+  }
+
+  @Test
+  void every_rule_speaks_in_some_random_job() {
+    Set<String> silent =
+        rules.rules().stream()
+            .map(Rule::id)
+            .filter(id -> !SELDOM.contains(id))
+            .collect(Collectors.toCollection(TreeSet::new));
+    for (int rank = 0; rank < MOST_JOBS && !silent.isEmpty(); rank++) {
+      Answer.of(Seeds.at(rank)).decision().decisions().stream()
+          .flatMap(decision -> decision.reasons().stream())
+          .forEach(reason -> silent.remove(reason.rule()));
+    }
+    assertThat(silent).isEmpty();
   }
 
   private static List<AlsoReplaced> causes(Reason reason) {

@@ -6,8 +6,8 @@ import org.junit.jupiter.api.Test;
 
 class OracleAgreesTest {
 
-  private static final int JOBS = 2000;
-  private static final long FIRST_SEED = 1;
+  private static final int JOBS = Integer.getInteger("brakerules.jobs", 2000);
+  private static final long FIRST_SEED = Long.getLong("brakerules.seed", 1);
   private static final int EXAMPLES_SHOWN = 10;
 
   @Test

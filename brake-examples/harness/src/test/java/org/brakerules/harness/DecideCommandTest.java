@@ -77,7 +77,7 @@ class DecideCommandTest {
     assertThat(run.out())
         .contains("The clevis is missing.")
         .contains("The tube or bracket is missing.")
-        .contains("6 to replace");
+        .contains("8 to replace");
   }
 
   @Test

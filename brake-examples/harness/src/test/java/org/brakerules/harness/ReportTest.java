@@ -65,8 +65,8 @@ class ReportTest {
   void road_answer_is_given_where_the_rule_set_speaks() {
     assertThat(report(DemoJob.WHEEL_ON))
         .contains("On the road under quebec: failed.")
-        .contains("On the road under quebec: met.")
         .contains("On the road under quebec: open for camshaft.");
+    assertThat(report(DemoJob.FINISHED_REBUILD)).contains("On the road under us-federal: met");
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.brakerules.model.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Hub;
 import org.brakerules.model.part.Lining;
 import org.brakerules.model.part.Part;
@@ -36,11 +37,16 @@ final class HubParts {
     return places.stream().filter(place -> scope.reaches(place.kind().laidOpenFrom())).toList();
   }
 
-  /** Thin oil on a lining comes from the hub. */
+  /** Thin oil comes from the hub; a drum that is soaked does not say with what. */
   private static boolean hasOil(Part part) {
-    return part instanceof Lining lining
-        && lining.presence() == Presence.FITTED
-        && lining.oilSoaked() == Sign.SEEN;
+    return part.presence() == Presence.FITTED && oil(part) == Sign.SEEN;
+  }
+
+  private static Sign oil(Part part) {
+    if (part instanceof Lining lining) {
+      return lining.oilSoaked();
+    }
+    return part instanceof Drum drum ? drum.soaked() : Sign.NOT_CHECKED;
   }
 
   private static boolean isHubTakenOff(Part part, Scope scope) {

@@ -11,6 +11,7 @@ public record Chamber(
     @Means("loose on its bracket") Sign loose,
     @Means("blocked vent or drain") Sign ventBlocked,
     @Means("size unlike that of the chamber across the axle") Sign sizeUnlikePartner,
+    @Means("size unlike the one the vehicle's list names for the axle") Sign sizeUnlikeList,
     @Means("stroke class unlike that of the chamber across the axle") Sign strokeClassUnlikePartner,
     @Means("chamber bolted in the wrong holes of its bracket") Sign wrongBracketHoles,
     @Means("chamber pressure unlike that across the axle in the same application")

@@ -133,26 +133,24 @@ public enum PartKind {
     return stations;
   }
 
-  /** Whether every S-cam brake has this part, so that it can be missing but never "not fitted". */
+  /**
+   * Whether a brake whose layout has a place for this part cannot work without it, so that it can
+   * be missing but never "not fitted".
+   */
   public boolean isEssential() {
     return switch (this) {
-      case CAMSHAFT,
-          CAMSHAFT_BUSHING,
-          CAMSHAFT_SEAL,
-          CAMSHAFT_BRACKET,
-          SPIDER,
-          CAM_ROLLER,
-          RETURN_SPRING,
-          SHOE,
-          LINING,
-          DRUM,
-          SLACK_ADJUSTER,
-          CLEVIS,
-          PUSH_ROD,
-          CHAMBER,
-          HOSE ->
-          true;
-      default -> false;
+      case SNAP_RING,
+          HEAD_WASHER,
+          SPACER,
+          SHIM,
+          GREASE_FITTING,
+          DUST_SHIELD,
+          ROLLER_CLIP,
+          RETURN_SPRING_PIN,
+          SHOE_RETAINING_SPRING,
+          JAM_NUT ->
+          false;
+      default -> true;
     };
   }
 

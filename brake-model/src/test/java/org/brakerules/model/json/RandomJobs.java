@@ -44,6 +44,9 @@ final class RandomJobs {
 
   private static final List<String> TEXTS = List.of("H-4417", "a \"b\" \\ c", "Größe 30", "🛠 {}");
 
+  /** The only texts of a layout or a part. */
+  private static final List<String> CHAMBER_TYPES = List.of("", "9", "30", "B");
+
   private final Random random;
 
   RandomJobs(long seed) {
@@ -138,7 +141,7 @@ final class RandomJobs {
       return any(Arrays.asList(type.getEnumConstants()));
     }
     if (type == String.class) {
-      return random.nextBoolean() ? "" : any(TEXTS);
+      return any(CHAMBER_TYPES);
     }
     if (type == Measurement.class) {
       return measurement(component);

@@ -101,15 +101,18 @@ public final class LimitsOfJob {
     String path = subject.part().place().toString();
     return makersLimits.stream()
         .filter(one -> one.limit().equals(id) && one.covers(path))
-        .reduce(
-            (broader, narrower) ->
-                broader.on().length() > narrower.on().length() ? broader : narrower)
+        .reduce(LimitsOfJob::narrower)
         .flatMap(one -> readAs(id, subject).map(row -> new AppliedLimit(row, asMakers(row, one))));
   }
 
+  private static MakersLimit narrower(MakersLimit one, MakersLimit other) {
+    return one.on().length() > other.on().length() ? one : other;
+  }
+
   /**
-   * The row that says where and how a reading is taken for a maker's limit: that of the part, or
-   * else of the day, or else the first of the table.
+   * The row that says where and how a reading is taken for a maker's limit: that of the part. Where
+   * none is surely for it the rule set's own way is the likeliest, and where the rule set has no
+   * such limit any row tells the property at least.
    */
   private Optional<Limit> readAs(String id, Subject subject) {
     Stream<LimitRow> ofPart = rows(id, subject).stream().filter(row -> isSurelyFor(row, subject));

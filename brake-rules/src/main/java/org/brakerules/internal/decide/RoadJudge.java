@@ -47,7 +47,9 @@ final class RoadJudge {
       }
     }
     for (RuleText law : laws) {
-      answers.addAll(bySigns(part, law.conditionsOn(part.part().getClass())));
+      if (law.isFor(part.subject().axleKind())) {
+        answers.addAll(bySigns(part, law.conditionsOn(part.part().getClass())));
+      }
     }
     RoadAnswer answer = gravest(answers);
     return answer == RoadAnswer.MET && isUnfit(reasons) ? RoadAnswer.OPEN : answer;

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.part.PartKind;
 
 /**
@@ -22,6 +23,7 @@ import org.brakerules.model.part.PartKind;
  * @param verdict the one verdict it gives
  * @param reads everything it reads of a job, by the names the tables use
  * @param readsBeside what it reads beside the part it speaks of
+ * @param axleKinds the kinds of axle it is for; empty if for all
  * @param text the rule as its file has it
  * @param conditions the properties its conditions look at, by the fact they look at
  */
@@ -36,12 +38,18 @@ public record RuleText(
     Verdict verdict,
     List<String> reads,
     List<String> readsBeside,
+    Set<AxleKind> axleKinds,
     String text,
     Map<Class<?>, List<String>> conditions) {
 
   /** The folder of the rule, such as {@code camshaft-bushing}. */
   public String component() {
     return id.substring(0, id.lastIndexOf('-')).toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether it can speak of parts of such an axle; where the kind is not stated, it can. */
+  public boolean isFor(AxleKind axle) {
+    return axleKinds.isEmpty() || axle == AxleKind.UNKNOWN || axleKinds.contains(axle);
   }
 
   /** The properties its conditions look at on facts of a type. */

@@ -13,12 +13,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.brakerules.internal.fact.BeyondLimit;
+import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.text.NearestName;
 import org.drools.model.Model;
@@ -32,6 +34,7 @@ import org.drools.model.SingleConstraint;
 final class RuleTexts {
 
   private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
+  private static final Pattern AXLE_KIND = Pattern.compile("axleKind\\s*==\\s*AxleKind\\.(\\w+)");
   private static final Set<String> ALWAYS = Set.of("part", "wheelEnd");
   private static final Map<Class<?>, Set<String>> WITH_FACT =
       Map.of(
@@ -83,6 +86,7 @@ final class RuleTexts {
             RuleFiles.verdict(id, file),
             ReadBy.rule(steps),
             ReadBy.rule(steps.stream().filter(step -> !step.isSubject()).toList()),
+            axleKinds(steps),
             file,
             conditions(steps));
     checkNames(rule, text, steps);
@@ -123,6 +127,15 @@ final class RuleTexts {
         .sources()
         .find(citation)
         .orElseThrow(() -> mistake(rule, unknown("source", citation, tables.sources().ids())));
+  }
+
+  private static Set<AxleKind> axleKinds(List<Conditions.Step> steps) {
+    return steps.stream()
+        .filter(step -> step.factType() == Brake.class)
+        .flatMap(step -> step.constraints().stream())
+        .flatMap(constraint -> AXLE_KIND.matcher(Conditions.text(constraint)).results())
+        .map(found -> AxleKind.valueOf(found.group(1)))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static Map<Class<?>, List<String>> conditions(List<Conditions.Step> steps) {

@@ -26,6 +26,7 @@ final class InventedRule {
         verdict,
         Arrays.asList(reads),
         Arrays.asList(reads),
+        Set.of(),
         "",
         Map.of());
   }

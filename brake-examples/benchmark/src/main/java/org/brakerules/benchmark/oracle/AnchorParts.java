@@ -126,6 +126,8 @@ final class AnchorParts {
           when(any(LINING).renewed(), RELINE_SET),
           when(any(SHOE).renewed(), RELINE_SET),
           when(fresh(LINING), RELINE_SET),
+          when(fresh(SHOE), RELINE_SET),
+          when(fresh(ANCHOR_PIN), replace().of(old(ANCHOR_PIN_RETAINER))),
           when(
               fresh(ANCHOR_PIN).where("layout.anchorPins=removable"),
               replace().of(old(ANCHOR_PIN)),

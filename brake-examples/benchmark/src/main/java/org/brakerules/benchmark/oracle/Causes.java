@@ -104,7 +104,10 @@ final class Causes {
               look("appliedStroke").of(CHAMBER).acrossAxle(),
               look("hexMoves").of(any(SLACK_ADJUSTER).where(AUTOMATIC)).acrossAxle(),
               look("turnsFreely").of(CAMSHAFT).acrossAxle()),
-          when(any(LINING).seen("axleWornMore"), look("pressureUnlikeOtherAxle").of(CHAMBER)),
+          when(
+              any(LINING).seen("axleWornMore"),
+              look("sizeUnlikeList").of(CHAMBER),
+              look("pressureUnlikeOtherAxle").of(CHAMBER)),
           when(
               any(LINING).seen("edgeRidge"),
               look("notSeated").of(DRUM),

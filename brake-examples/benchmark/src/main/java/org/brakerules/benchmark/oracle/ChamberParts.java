@@ -37,7 +37,7 @@ final class ChamberParts {
               wheel-on | always |  | layout.adjuster layout.springBrake freeStroke appliedStroke
               wheel-on | always |  | sizeUnlikePartner strokeClassUnlikePartner leak loose ventBlocked
               wheel-on | always |  | wrongBracketHoles
-              wheel-on | on-demand |  | pressureUnlikePartner pressureUnlikeOtherAxle slowToRelease
+              wheel-on | on-demand |  | sizeUnlikeList pressureUnlikePartner pressureUnlikeOtherAxle slowToRelease
               """),
           Point.read(
               SPRING_BRAKE,
@@ -109,7 +109,7 @@ final class ChamberParts {
   private static final List<Sentence> SENTENCES =
       List.of(
           when(any(CHAMBER).missing(), replace()),
-          when(any(CHAMBER).seen("leak"), replace()),
+          when(any(CHAMBER).seen("leak", "sizeUnlikeList"), replace()),
           when(old(CHAMBER).seen("sizeUnlikePartner", "strokeClassUnlikePartner"), replace()),
           when(old(CHAMBER).with(ChamberParts::isOfOtherSize), replace()),
           when(old(CHAMBER).with(ChamberParts::isOfOtherStroke), replace()),

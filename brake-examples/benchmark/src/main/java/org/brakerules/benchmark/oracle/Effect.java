@@ -25,7 +25,7 @@ record Effect(
   enum Verdict {
     CLEAN(Disposition.CLEAN),
     ADJUST(Disposition.ADJUST),
-    /** Undecided until the property was looked at. */
+    /** Says nothing of the part once the property was looked at; until then it is open. */
     LOOK(Disposition.REUSE),
     /** Undecided until the work is done and it was looked at once more. */
     AGAIN(Disposition.UNDECIDED),

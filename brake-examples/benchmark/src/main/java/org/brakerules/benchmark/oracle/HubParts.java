@@ -95,6 +95,7 @@ final class HubParts {
               any(DRUM).disturbed().where("layout.drumMount=inboard"),
               replace().of(old(WHEEL_SEAL))),
           when(any(WHEEL_BEARING).renewed(), replace().of(WHEEL_SEAL)),
+          when(fresh(WHEEL_BEARING), replace().of(old(WHEEL_SEAL))),
           when(any(WHEEL_BEARING).missing(), replace()),
           when(old(WHEEL_BEARING).seen("bad"), replace().of(old(WHEEL_BEARING))),
           when(fresh(WHEEL_BEARING).seen("bad"), replace()),

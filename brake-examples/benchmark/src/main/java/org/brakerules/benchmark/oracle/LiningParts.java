@@ -100,6 +100,7 @@ final class LiningParts {
           when(any(LINING).seen("blocksExchanged"), adjust()),
           when(any(LINING).seen("sizeUnlikeDrum"), hold()),
           when(any(SHOE).renewed(), replace().of(old(LINING))),
+          when(fresh(SHOE), replace().of(old(LINING))),
           when(
               any(LINING).renewed(),
               replace().of(old(LINING)),

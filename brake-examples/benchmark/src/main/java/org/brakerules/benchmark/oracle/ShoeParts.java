@@ -142,6 +142,7 @@ final class ShoeParts {
               look("pocketWornOneWeb").of(old(SHOE)).atSameStation()),
           when(any(LINING).renewed(), replace().of(old(CAM_ROLLER))),
           when(fresh(LINING), replace().of(old(CAM_ROLLER))),
+          when(fresh(SHOE), replace().of(old(CAM_ROLLER))),
           when(any(SHOE).renewed(), replace().of(old(CAM_ROLLER))),
           when(any(ROLLER_CLIP).missing(), replace()),
           when(old(ROLLER_CLIP).disturbed(), replace()),
