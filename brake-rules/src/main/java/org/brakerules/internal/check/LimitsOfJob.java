@@ -83,10 +83,11 @@ public final class LimitsOfJob {
     return limits;
   }
 
-  /** Whether a law of the job's rule set may hold for a part but hangs on what is not stated. */
+  /** Whether a law that hangs on what is not stated may hold for a part beside a maker's limit. */
   boolean isLawOpen(String id, Subject subject) {
-    return rows(id, subject).stream()
-        .anyMatch(row -> isLaw(row) && !row.unstated(subject).isEmpty());
+    return ofMaker(id, subject).isPresent()
+        && rows(id, subject).stream()
+            .anyMatch(row -> isLaw(row) && !row.unstated(subject).isEmpty());
   }
 
   private boolean isLaw(LimitRow row) {
@@ -98,11 +99,15 @@ public final class LimitsOfJob {
   }
 
   private Optional<AppliedLimit> makers(String id, Subject subject) {
+    return ofMaker(id, subject)
+        .flatMap(one -> readAs(id, subject).map(row -> new AppliedLimit(row, asMakers(row, one))));
+  }
+
+  private Optional<MakersLimit> ofMaker(String id, Subject subject) {
     String path = subject.part().place().toString();
     return makersLimits.stream()
         .filter(one -> one.limit().equals(id) && one.covers(path))
-        .reduce(LimitsOfJob::narrower)
-        .flatMap(one -> readAs(id, subject).map(row -> new AppliedLimit(row, asMakers(row, one))));
+        .reduce(LimitsOfJob::narrower);
   }
 
   private static MakersLimit narrower(MakersLimit one, MakersLimit other) {
