@@ -79,7 +79,7 @@ public final class BrakeRules {
         job.ruleSet(),
         job.scope(),
         decisions,
-        whatNext.of(decisions),
+        whatNext.of(decisions, job.scope()),
         tables.cautions().due(job.scope()));
   }
 

@@ -47,7 +47,7 @@ class ReportTest {
   void holds_come_first_then_what_is_replaced_then_the_looks_then_what_goes_back(DemoJob job) {
     String report = report(job);
 
-    assertThat(report).contains("HOLD - stop work on ").contains("Work is on hold");
+    assertThat(report).contains("HOLD - stop work on ").contains("On hold: of all that follows");
     assertThat(
             Stream.of(
                     "HOLD - stop work on ",
@@ -77,9 +77,16 @@ class ReportTest {
   @Test
   void what_is_still_needed_says_where_with_what_how_and_against_which_limit() {
     assertThat(report(DemoJob.WHEEL_ON))
-        .contains("camshaft: measure rotation of the cam with the linings on the drum")
-        .contains("With: protractor. With the linings held against the drum")
-        .contains("Limit it will meet: at most 120 deg");
+        .contains("clevis: measure movement of the pin in its hole (not measured)")
+        .contains("With: feeler gauge. Push the arm one way")
+        .contains("Limit it will meet: less than 1/16 in");
+  }
+
+  @Test
+  void while_work_is_on_hold_no_look_applies_the_brake() {
+    assertThat(CommandLineRun.of("decide", DemoJob.DAMAGED_SPRING_BRAKE.path()).unwrapped())
+        .contains("looks that apply the brake are left out")
+        .doesNotContain("with the brake fully applied");
   }
 
   private static String report(DemoJob job) {

@@ -63,16 +63,16 @@ final class SmallRuleBase {
 
   static final String POINTS =
       """
-      id,part,property,at,needed-from,applies-to,needed,finds,instrument,how
-      camshaft.end-play,camshaft,endPlay,spline-end,shoes-off,,always,fact,dial indicator,Push and pull.
-      camshaft.crack,camshaft,crack,,shoes-off,,always,fault,eye,Look along the shaft.
-      camshaft.turns-freely,camshaft,turnsFreely,,camshaft-out,,always,good,hand,Turn it both ways.
+      id,part,property,at,needed-from,applies-to,needed,brake,finds,instrument,how
+      camshaft.end-play,camshaft,endPlay,spline-end,shoes-off,,always,at-rest,fact,dial indicator,Push and pull.
+      camshaft.crack,camshaft,crack,,shoes-off,,always,at-rest,fault,eye,Look along the shaft.
+      camshaft.turns-freely,camshaft,turnsFreely,,camshaft-out,,always,at-rest,good,hand,Turn it both ways.
       """;
 
   static final String DRUM_POINTS =
       """
-      id,part,property,at,needed-from,applies-to,needed,finds,instrument,how
-      drum.soaked,drum,soaked,,drum-off,,on-demand,fault,eye,Look over the bore.
+      id,part,property,at,needed-from,applies-to,needed,brake,finds,instrument,how
+      drum.soaked,drum,soaked,,drum-off,,on-demand,at-rest,fault,eye,Look over the bore.
       """;
 
   private final Path resources;

@@ -68,7 +68,7 @@ class TablesTest {
     rules.write("camshaft/camshaft.points.csv", POINTS + "camshaft.flat,camshaft,flat\n");
     assertThat(rules.problems())
         .containsExactly(
-            "5:1 [table-form] the row has 3 cells, the header 10 -> give each column one cell, an"
+            "5:1 [table-form] the row has 3 cells, the header 11 -> give each column one cell, an"
                 + " empty one if need be; put a cell with a comma in quotes");
   }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.PointTable;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
@@ -13,17 +14,23 @@ import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Scope;
 
 /**
  * Orders everything still needed over a job: first what can move the decision on most parts, then
  * what can be had without taking more apart, then a look before a measurement.
+ *
+ * <p>What the brake must be applied for waits. With the drum off it comes last, because the brake
+ * must be closed first. While work on any wheel end is on hold it is left out, because air reaches
+ * every brake of the vehicle.
  */
 public final class WhatNext {
 
-  private record Open(Needed needed, List<Place> bearsOn) {}
+  private record Open(Needed needed, boolean waitsForDrum, List<Place> bearsOn) {}
 
   private static final Comparator<Open> MOST_FOR_LEAST =
-      Comparator.comparing((Open open) -> -open.bearsOn().size())
+      Comparator.comparing(Open::waitsForDrum)
+          .thenComparing(open -> -open.bearsOn().size())
           .thenComparing(open -> open.needed().from())
           .thenComparing(open -> cost(open.needed().task()))
           .thenComparing(open -> open.needed().part());
@@ -37,8 +44,14 @@ public final class WhatNext {
     this.bearings = bearings;
   }
 
-  /** The next looks of a whole job, the most telling first. */
-  public List<NextLook> of(List<Decision> decisions) {
+  /**
+   * The next looks of a whole job, the most telling first.
+   *
+   * @param decisions the decisions on all parts of the job
+   * @param scope how far the brakes have been taken apart
+   */
+  public List<NextLook> of(List<Decision> decisions, Scope scope) {
+    boolean onHold = decisions.stream().anyMatch(Decision::hold);
     List<Place> undecided =
         decisions.stream()
             .filter(one -> one.disposition() == Disposition.UNDECIDED)
@@ -47,7 +60,14 @@ public final class WhatNext {
     Map<List<Object>, Open> open = new LinkedHashMap<>();
     for (Decision decision : decisions) {
       for (Needed needed : decision.needed()) {
-        open.merge(once(needed), open(needed, undecided), WhatNext::together);
+        boolean applied = points.find(needed.point()).filter(Point::appliesBrake).isPresent();
+        if (!(applied && onHold)) {
+          boolean waits = applied && scope.reaches(Scope.DRUM_OFF);
+          open.merge(
+              once(needed),
+              new Open(needed, waits, bearsOn(needed, undecided)),
+              WhatNext::together);
+        }
       }
     }
     return open.values().stream()
@@ -66,7 +86,7 @@ public final class WhatNext {
         .orElseGet(() -> List.of(needed.part(), needed.point()));
   }
 
-  private Open open(Needed needed, List<Place> undecided) {
+  private List<Place> bearsOn(Needed needed, List<Place> undecided) {
     Set<PartKind> kinds = points.find(needed.point()).map(bearings::of).orElse(Set.of());
     List<Place> bearsOn = new ArrayList<>();
     for (Place place : undecided) {
@@ -76,7 +96,7 @@ public final class WhatNext {
         bearsOn.add(place);
       }
     }
-    return new Open(needed, bearsOn);
+    return bearsOn;
   }
 
   /** The kind is compared first, because most places differ in it. */
@@ -87,7 +107,7 @@ public final class WhatNext {
   private static Open together(Open one, Open other) {
     List<Place> bearsOn = new ArrayList<>(one.bearsOn());
     other.bearsOn().stream().filter(place -> !bearsOn.contains(place)).forEach(bearsOn::add);
-    return new Open(one.needed(), bearsOn.stream().sorted().toList());
+    return new Open(one.needed(), one.waitsForDrum(), bearsOn.stream().sorted().toList());
   }
 
   private static int cost(Needed.Task task) {

@@ -17,6 +17,7 @@ import org.brakerules.model.reading.Station;
  * @param from the scope from which on it is needed
  * @param selector the parts it is for
  * @param demand when it is needed
+ * @param brake whether the brake is applied for it
  * @param finds what a sign that is seen means
  * @param instrument what to look or measure with
  * @param how how to do it, with the direction
@@ -30,6 +31,7 @@ public record Point(
     Scope from,
     Selector selector,
     Demand demand,
+    Brake brake,
     Finds finds,
     String instrument,
     String how) {
@@ -54,6 +56,14 @@ public record Point(
     ON_DEMAND
   }
 
+  /** Whether the brake is applied for a look. */
+  public enum Brake {
+    /** It is not. */
+    AT_REST,
+    /** The linings are brought against the drum, with air or by hand. */
+    APPLIED
+  }
+
   /** What a sign that is seen means. */
   public enum Finds {
     /** Something wrong. */
@@ -67,6 +77,11 @@ public record Point(
   /** Whether the part itself has the property. */
   public boolean ofPart() {
     return owner == Owner.PART;
+  }
+
+  /** Whether the brake is applied for it, which needs the drum on and nobody's work on hold. */
+  public boolean appliesBrake() {
+    return brake == Brake.APPLIED;
   }
 
   /** What is known of it: a sign, a state, a measurement or an optional statement. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.internal.table.Point.Brake;
 import org.brakerules.internal.table.Point.Demand;
 import org.brakerules.internal.table.Point.Finds;
 import org.brakerules.internal.table.Point.Owner;
@@ -70,6 +71,7 @@ public final class PointTable {
         constant(row, "needed-from", Scope.class),
         Selector.parse(row, "applies-to", kind),
         constant(row, "needed", Demand.class),
+        constant(row, "brake", Brake.class),
         constant(row, "finds", Finds.class),
         row.text("instrument"),
         row.required("how"));

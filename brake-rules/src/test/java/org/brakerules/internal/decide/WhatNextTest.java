@@ -37,6 +37,7 @@ class WhatNextTest {
           TableTexts.points(
               point("drum", "outsideCrack"),
               point("drum", "blue"),
+              point("drum", "opensOnApplication").replace("at-rest", "applied"),
               point("drum", "layout.adjuster"),
               point("shoe", "layout.adjuster"),
               point("shoe", "vehicle.builtOn"),
@@ -55,7 +56,7 @@ class WhatNextTest {
             undecided(SHAFT),
             undecided(SHOE),
             undecided(DRUM, look(DRUM, "drum.outside-crack"), look(DRUM, "drum.blue")));
-    assertThat(next.of(decisions))
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
         .containsExactly(
             new NextLook(DRUM, "drum.blue", List.of(SHOE, DRUM)),
             new NextLook(DRUM, "drum.outside-crack", List.of(DRUM)));
@@ -69,7 +70,8 @@ class WhatNextTest {
             decided(SHOE, Disposition.REPLACE),
             undecided(DRUM, look(DRUM, "drum.blue")),
             undecided(across));
-    assertThat(next.of(decisions)).containsExactly(new NextLook(DRUM, "drum.blue", List.of(DRUM)));
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
+        .containsExactly(new NextLook(DRUM, "drum.blue", List.of(DRUM)));
   }
 
   /**
@@ -82,7 +84,7 @@ class WhatNextTest {
             undecided(SHAFT),
             undecided(SHOE, state(SHOE, "shoe.layout.adjuster")),
             undecided(DRUM, state(DRUM, "drum.layout.adjuster")));
-    assertThat(next.of(decisions))
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
         .containsExactly(new NextLook(SHOE, "shoe.layout.adjuster", List.of(SHAFT, SHOE, DRUM)));
   }
 
@@ -93,7 +95,9 @@ class WhatNextTest {
         List.of(
             undecided(DRUM, state(DRUM, "drum.vehicle.built-on")),
             undecided(across, state(across, "drum.vehicle.built-on")));
-    assertThat(next.of(decisions)).extracting(NextLook::part).containsExactly(DRUM, across);
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
+        .extracting(NextLook::part)
+        .containsExactly(DRUM, across);
   }
 
   @ParameterizedTest(name = "{0} {1} on {2} comes before {3} {4} on {5}")
@@ -117,14 +121,47 @@ class WhatNextTest {
     Needed one = needed(DRUM, firstPoint, first, firstFrom);
     Needed other = needed(DRUM, secondPoint, second, secondFrom);
     List<Decision> decisions = List.of(undecided(SHOE), undecided(DRUM, other, one));
-    assertThat(next.of(decisions))
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
         .extracting(NextLook::point)
         .containsExactly(firstPoint, secondPoint);
   }
 
+  @ParameterizedTest(name = "at {0}: {1} before {2}")
+  @CsvSource({
+    "WHEEL_ON, drum.opens-on-application, drum.blue",
+    "DRUM_OFF, drum.blue, drum.opens-on-application",
+    "SHOES_OFF, drum.blue, drum.opens-on-application",
+  })
+  void what_the_brake_is_applied_for_comes_last_once_the_drum_is_off(
+      Scope scope, String first, String second) {
+    Needed applied = needed(DRUM, "drum.opens-on-application", Needed.Task.STATE, Scope.WHEEL_ON);
+    List<Decision> decisions = List.of(undecided(DRUM, applied, look(DRUM, "drum.blue")));
+    assertThat(next.of(decisions, scope))
+        .extracting(NextLook::point)
+        .containsExactly(first, second);
+  }
+
+  @Test
+  void while_any_wheel_end_is_on_hold_no_brake_is_applied_for_a_look() {
+    Place across = LEFT.partner().place(PartKind.DRUM);
+    List<Decision> decisions =
+        List.of(
+            held(DRUM, look(DRUM, "drum.blue"), look(DRUM, "drum.opens-on-application")),
+            undecided(across, look(across, "drum.opens-on-application")));
+    assertThat(next.of(decisions, Scope.WHEEL_ON))
+        .containsExactly(new NextLook(DRUM, "drum.blue", List.of(DRUM)));
+  }
+
   private static String point(String part, String property) {
     String id = property.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    return part + "." + id + "," + part + "," + property + ",,wheel-on,,always,fact,eye,Look.";
+    return part
+        + "."
+        + id
+        + ","
+        + part
+        + ","
+        + property
+        + ",,wheel-on,,always,at-rest,fact,eye,Look.";
   }
 
   private static RuleText rule(PartKind subject, String... beside) {
@@ -156,15 +193,20 @@ class WhatNextTest {
   }
 
   private static Decision undecided(Place part, Needed... needed) {
-    return decision(part, Disposition.UNDECIDED, List.of(needed));
+    return decision(part, Disposition.UNDECIDED, false, List.of(needed));
+  }
+
+  private static Decision held(Place part, Needed... needed) {
+    return decision(part, Disposition.UNDECIDED, true, List.of(needed));
   }
 
   private static Decision decided(Place part, Disposition disposition) {
-    return decision(part, disposition, List.of());
+    return decision(part, disposition, false, List.of());
   }
 
-  private static Decision decision(Place part, Disposition disposition, List<Needed> needed) {
+  private static Decision decision(
+      Place part, Disposition disposition, boolean hold, List<Needed> needed) {
     return new Decision(
-        part, disposition, false, RoadAnswer.SILENT, List.of(), needed, List.of(), List.of());
+        part, disposition, hold, RoadAnswer.SILENT, List.of(), needed, List.of(), List.of());
   }
 }

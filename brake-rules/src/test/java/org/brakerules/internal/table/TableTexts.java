@@ -12,7 +12,7 @@ public final class TableTexts {
   private static final String LIMITS =
       "id,part,property,comparison,value,station,methods,moment,applies-to,rule-set,from,to,source,note\n";
   private static final String POINTS =
-      "id,part,property,at,needed-from,applies-to,needed,finds,instrument,how\n";
+      "id,part,property,at,needed-from,applies-to,needed,brake,finds,instrument,how\n";
 
   private TableTexts() {}
 

@@ -138,6 +138,7 @@ final class ChamberParts {
                   .beyond("applied-stroke.max")
                   .where("layout.adjuster=automatic-pawl/automatic-clutch"),
               look("setUnlikeGauge").of(SLACK_ADJUSTER),
+              look("hexMoves").of(SLACK_ADJUSTER),
               look("markOutOfWindow").of(CONTROL_ARM),
               look("loose").of(CONTROL_ARM),
               look("stepped").of(old(CLEVIS_PIN)),

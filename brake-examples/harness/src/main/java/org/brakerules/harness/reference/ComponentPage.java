@@ -109,12 +109,14 @@ final class ComponentPage {
 
   private void points() {
     MarkdownTable table =
-        new MarkdownTable("Point", "From", "Needed", "Applies to", "With", "How", "Read by");
+        new MarkdownTable(
+            "Point", "From", "Needed", "Brake", "Applies to", "With", "How", "Read by");
     for (RuleBaseFile.Row point : points) {
       table.row(
           "`" + point.get("id") + "`",
           point.get("needed-from"),
           point.get("needed"),
+          point.get("brake"),
           point.get("applies-to").isEmpty() ? "all" : "`" + point.get("applies-to") + "`",
           point.get("instrument"),
           point.get("how"),

@@ -114,7 +114,7 @@ final class PartNotes {
     if (!decision.lookedAt().isEmpty()) {
       String looks =
           decision.lookedAt().stream().map(PartNotes::look).collect(Collectors.joining(", "));
-      line("Looked at", "nothing wrong under: " + looks);
+      line("Looked at", "passed the looks for: " + looks);
     }
   }
 

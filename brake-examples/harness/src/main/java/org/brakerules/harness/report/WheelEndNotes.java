@@ -1,9 +1,11 @@
 package org.brakerules.harness.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.brakerules.harness.report.Palette.Ink;
@@ -21,6 +23,10 @@ final class WheelEndNotes {
 
   private static final String NOT_INSPECTED = "GENERAL-030";
   private static final String STILL_OPEN = "GENERAL-020";
+
+  /** No layout asks for these, so that {@code needs} does not show their looks. */
+  private static final Set<PartKind> LED_TO_BY_A_FINDING =
+      EnumSet.of(PartKind.HUB, PartKind.WHEEL_SEAL, PartKind.WHEEL_BEARING);
 
   /** Parts of one kind of which the same is said are named together. */
   private record SameNotes(PartKind kind, String text) {}
@@ -49,6 +55,18 @@ final class WheelEndNotes {
 
   void write() {
     page.underlined(wheelEnd.toString(), Ink.TITLE, '=');
+    if (decisions.stream().anyMatch(Decision::hold)) {
+      page.paragraph(
+          2,
+          "On hold: of all that follows only the looks that find the cause are made before the hold"
+              + " is lifted. Nothing is set, fitted or closed, and looks that apply the brake are"
+              + " left out.");
+    } else if (workIsOnHold) {
+      page.paragraph(
+          2,
+          "Another wheel end is on hold: no brake is applied, to measure it or to set it, and"
+              + " looks that apply it are left out.");
+    }
     for (Chapter chapter : Chapter.values()) {
       if (chapter == Chapter.CANNOT_BE_DECIDED) {
         looks();
@@ -68,17 +86,13 @@ final class WheelEndNotes {
 
   /** A part nobody inspected is named as such; its looks are the business of {@code needs}. */
   private void looks() {
-    List<Decision> inspected =
-        decisions.stream().filter(decision -> !saysOnly(decision, NOT_INSPECTED)).toList();
-    LooksInOrder looks = new LooksInOrder(next, inspected);
+    List<Decision> shown =
+        decisions.stream()
+            .filter(one -> !isNotInspected(one) || LED_TO_BY_A_FINDING.contains(one.part().kind()))
+            .toList();
+    LooksInOrder looks = new LooksInOrder(next, shown);
     if (!looks.isEmpty()) {
       page.underlined("Look at and measure next, in this order", Ink.OPEN, '-');
-      if (workIsOnHold) {
-        page.paragraph(
-            2,
-            "Work is on hold: of these only the looks that find its cause are made, none of them"
-                + " with air or with the brake applied, on whatever wheel of the vehicle.");
-      }
       looks.write(page);
     }
   }

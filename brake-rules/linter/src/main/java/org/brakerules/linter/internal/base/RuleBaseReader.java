@@ -48,6 +48,7 @@ public final class RuleBaseReader {
           "needed-from",
           "applies-to",
           "needed",
+          "brake",
           "finds",
           "instrument",
           "how");
