@@ -123,6 +123,12 @@ class ArchitectureTest {
       classes()
           .that()
           .resideInAnyPackage(
+              "org.brakerules.calc",
+              "org.brakerules.calc.play..",
+              "org.brakerules.calc.shim..",
+              "org.brakerules.calc.stroke..",
+              "org.brakerules.calc.trust..",
+              "org.brakerules.calc.wear..",
               "..internal.check..",
               "..internal.decide..",
               "..internal.fact..",

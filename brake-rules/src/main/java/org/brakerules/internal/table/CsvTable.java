@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads a table with a header row. */
-final class CsvTable {
+public final class CsvTable {
 
   private static final ObjectReader READER =
       new CsvMapper()
@@ -22,6 +22,15 @@ final class CsvTable {
           .with(CsvSchema.emptySchema().withHeader());
 
   private CsvTable() {}
+
+  /** The rows of a table that this artifact brings. */
+  public static List<Row> ofResource(String resource) {
+    InputStream in = CsvTable.class.getResourceAsStream(resource);
+    if (in == null) {
+      throw new RuleBaseException("There is no " + resource + ".");
+    }
+    return read(resource, in);
+  }
 
   static List<Row> read(String resource, InputStream in) {
     List<Row> rows = new ArrayList<>();

@@ -10,8 +10,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.brakerules.model.text.NearestName;
 
-/** One row of a table, read cell by cell, with messages that name the row. */
-record Row(String resource, int line, Map<String, String> cells) {
+/**
+ * One row of a table, read cell by cell, with messages that name the row.
+ *
+ * @param resource the name of the table
+ * @param line the line of the row
+ * @param cells the text of each column
+ */
+public record Row(String resource, int line, Map<String, String> cells) {
 
   String text(String column) {
     String cell = cells.get(column);
@@ -21,7 +27,12 @@ record Row(String resource, int line, Map<String, String> cells) {
     return cell;
   }
 
-  String required(String column) {
+  /**
+   * The cell of a column.
+   *
+   * @throws RuleBaseException if it is empty or there is no such column
+   */
+  public String required(String column) {
     String cell = text(column);
     if (cell.isEmpty()) {
       throw mistake("\"" + column + "\" is empty; it must be stated");

@@ -1,0 +1,105 @@
+package org.brakerules.calc;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A calculation as a technician would write it down: what went in, the formula, each step with its
+ * numbers, and what came out.
+ *
+ * @param id what is worked out, such as {@code stroke.power}
+ * @param title the same in words
+ * @param given what went in, as it was read
+ * @param formula the formula in words
+ * @param steps the formula with the numbers in it, one step each
+ * @param results what came out; empty if too much is missing
+ * @param missing what must be known before the rest can be worked out
+ * @param basis where the formula comes from
+ */
+public record Working(
+    String id,
+    String title,
+    List<Named> given,
+    String formula,
+    List<String> steps,
+    List<Named> results,
+    List<String> missing,
+    Basis basis) {
+
+  /**
+   * A value with its name.
+   *
+   * @param name the name, such as {@code applied stroke}
+   * @param value the value with its unit
+   */
+  public record Named(String name, String value) {}
+
+  /** Keeps its own copies of the lists. */
+  public Working {
+    given = List.copyOf(given);
+    steps = List.copyOf(steps);
+    results = List.copyOf(results);
+    missing = List.copyOf(missing);
+  }
+
+  /** Starts a calculation that nothing has gone into yet. */
+  public static Working of(String id, String title, String formula, Basis basis) {
+    return new Working(id, title, List.of(), formula, List.of(), List.of(), List.of(), basis);
+  }
+
+  /** The same calculation with one more value that went in. */
+  public Working given(String name, Object value) {
+    return new Working(
+        id,
+        title,
+        more(given, new Named(name, value.toString())),
+        formula,
+        steps,
+        results,
+        missing,
+        basis);
+  }
+
+  /** The same calculation with one more step. */
+  public Working step(String step) {
+    return new Working(id, title, given, formula, more(steps, step), results, missing, basis);
+  }
+
+  /** The same calculation with one more result. */
+  public Working result(String name, Object value) {
+    return new Working(
+        id,
+        title,
+        given,
+        formula,
+        steps,
+        more(results, new Named(name, value.toString())),
+        missing,
+        basis);
+  }
+
+  /** The same calculation with one more thing that must be known first. */
+  public Working missing(String what) {
+    return new Working(id, title, given, formula, steps, results, more(missing, what), basis);
+  }
+
+  /** The calculation as a worked example of some lines, ended by a line feed each. */
+  public String asText() {
+    StringBuilder text = new StringBuilder(title).append('\n');
+    given.forEach(one -> line(text, "given", one.name() + " " + one.value()));
+    line(text, "formula", formula);
+    steps.forEach(step -> line(text, "work", step));
+    results.forEach(one -> line(text, "result", one.name() + " " + one.value()));
+    missing.forEach(what -> line(text, "missing", what));
+    line(text, "basis", basis.inWords());
+    return text.toString();
+  }
+
+  private static void line(StringBuilder text, String label, String words) {
+    text.append("  %-8s  %s\n".formatted(label, words));
+  }
+
+  private static <T> List<T> more(List<T> some, T one) {
+    return Stream.concat(some.stream(), Stream.of(one)).toList();
+  }
+}

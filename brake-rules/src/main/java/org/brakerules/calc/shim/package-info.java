@@ -1,0 +1,5 @@
+/** Which shims bring an end play inside its band. */
+@NullMarked
+package org.brakerules.calc.shim;
+
+import org.jspecify.annotations.NullMarked;

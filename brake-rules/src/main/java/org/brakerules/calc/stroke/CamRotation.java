@@ -1,0 +1,76 @@
+package org.brakerules.calc.stroke;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.brakerules.calc.Basis;
+import org.brakerules.calc.Estimate;
+import org.brakerules.calc.Working;
+import org.brakerules.model.decision.Standing;
+import org.brakerules.model.quantity.Angle;
+import org.brakerules.model.quantity.AngleUnit;
+import org.brakerules.model.quantity.Length;
+
+/**
+ * How far the cam has turned for wear that the adjuster has taken up: of linings, drum and rollers.
+ * It costs no stroke, but the cam has an end.
+ *
+ * @param used how far it has turned since all of them were new
+ * @param working how it was worked out
+ */
+public record CamRotation(Estimate<Angle> used, Working working) {
+
+  /**
+   * The rotation that wear has used up.
+   *
+   * @param lining what the lining has lost at the centre of the shoe
+   * @param drum what the drum has gained on its radius
+   * @param roller what the roller has lost on its radius
+   * @param lift the lift radius of the cam
+   */
+  public static CamRotation usedBy(Length lining, Length drum, Length roller, Length lift) {
+    Length atShoe = lining.plus(drum);
+    Length atRoller = atShoe.plus(atShoe).plus(roller);
+    Angle used = degrees(Lever.of(atRoller, lift).inDegrees());
+    Working working =
+        Working.of(
+                "cam-rotation.used",
+                "Rotation of the cam used up by wear",
+                "rotation = (2 x (lining + drum on its radius) + roller) / lift radius",
+                Basis.estimate(
+                    Standing.DERIVED,
+                    "the shoe turns about its anchor, so that its centre moves half as far as its"
+                        + " roller"))
+            .given("wear of the lining", lining)
+            .given("wear of the drum on its radius", drum)
+            .given("wear of the roller on its radius", roller)
+            .given("lift radius", lift)
+            .step("2 x (" + lining + " + " + drum + ") + " + roller + " = " + atRoller)
+            .step(atRoller + " / " + lift + " in degrees = " + used)
+            .result("rotation used", new Estimate<>(used));
+    return new CamRotation(new Estimate<>(used), working);
+  }
+
+  /**
+   * The lining that may still wear until the cam stands at its limit.
+   *
+   * @param left the rotation that is left
+   * @param lift the lift radius of the cam
+   */
+  public static Estimate<Length> liningLeft(Angle left, Length lift) {
+    BigDecimal degrees = BigDecimal.valueOf(left.microdegrees()).movePointLeft(6);
+    BigDecimal perDegree = new Lever(BigDecimal.ONE).inDegrees();
+    BigDecimal atRoller =
+        BigDecimal.valueOf(lift.nanometres())
+            .multiply(degrees)
+            .divide(perDegree, 1, RoundingMode.HALF_EVEN);
+    long atShoe =
+        atRoller.divide(BigDecimal.valueOf(2), 0, RoundingMode.HALF_EVEN).longValueExact();
+    return new Estimate<>(new Length(atShoe, lift.unit()));
+  }
+
+  /** To a tenth of a degree: the model is not better than that. */
+  private static Angle degrees(BigDecimal degrees) {
+    BigDecimal rounded = degrees.setScale(1, RoundingMode.HALF_EVEN);
+    return new Angle(rounded.movePointRight(6).longValueExact(), AngleUnit.DEGREE);
+  }
+}

@@ -1,0 +1,77 @@
+package org.brakerules.calc.wear;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import org.brakerules.calc.Basis;
+import org.brakerules.calc.Working;
+import org.brakerules.model.decision.Standing;
+import org.brakerules.model.quantity.Length;
+
+/**
+ * How evenly the lining of one shoe is worn, from its thickness at both edges of three places.
+ *
+ * @param thinnest the thinnest of all readings
+ * @param taper how much cam end and anchor end differ, each by its thinner edge, not below zero
+ * @param acrossEdges how much the two edges of one place differ at most, not below zero
+ * @param working how it was worked out
+ */
+public record LiningThickness(Length thinnest, Length taper, Length acrossEdges, Working working) {
+
+  /**
+   * The thickness at one place of a shoe.
+   *
+   * @param inboard at the edge toward the vehicle
+   * @param outboard at the edge away from it
+   */
+  public record AtPlace(Length inboard, Length outboard) {
+
+    Length thinner() {
+      return inboard.compareTo(outboard) <= 0 ? inboard : outboard;
+    }
+
+    Length difference() {
+      return inboard.minus(outboard).abs();
+    }
+  }
+
+  /** Works out the wear of one lining. */
+  public static LiningThickness of(AtPlace camEnd, AtPlace centre, AtPlace anchorEnd) {
+    List<AtPlace> places = List.of(camEnd, centre, anchorEnd);
+    Length thinnest = least(places.stream().map(AtPlace::thinner).toList());
+    Length taper = camEnd.thinner().minus(anchorEnd.thinner()).abs();
+    Length across =
+        places.stream().map(AtPlace::difference).max(Comparator.naturalOrder()).orElseThrow();
+    Working working =
+        Working.of(
+                "lining.evenness",
+                "How evenly the lining is worn",
+                "taper = cam end - anchor end; across the edges = inboard - outboard; without sign",
+                Basis.exact(Standing.COMMON_PRACTICE, "three places, both edges"))
+            .given("cam end, inboard and outboard", pair(camEnd))
+            .given("shoe centre, inboard and outboard", pair(centre))
+            .given("anchor end, inboard and outboard", pair(anchorEnd))
+            .step(
+                "taper " + camEnd.thinner() + " and " + anchorEnd.thinner() + " differ by " + taper)
+            .step("the edges of one place differ by " + across + " at most")
+            .result("thinnest", thinnest)
+            .result("taper", taper)
+            .result("across the edges", across);
+    return new LiningThickness(thinnest, taper, across, working);
+  }
+
+  /** How much the thinnest places of several linings differ, not below zero. */
+  public static Length between(Collection<LiningThickness> linings) {
+    List<Length> all = linings.stream().map(LiningThickness::thinnest).toList();
+    Length most = all.stream().max(Comparator.naturalOrder()).orElseThrow();
+    return most.minus(least(all));
+  }
+
+  private static Length least(List<Length> lengths) {
+    return lengths.stream().min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  private static String pair(AtPlace place) {
+    return place.inboard() + ", " + place.outboard();
+  }
+}
