@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.figure.JobFigures;
 import org.brakerules.internal.decide.Bearings;
 import org.brakerules.internal.decide.DecisionMaker;
 import org.brakerules.internal.decide.PointsBefore;
 import org.brakerules.internal.decide.WhatNext;
 import org.brakerules.internal.engine.RuleEngine;
+import org.brakerules.internal.figure.FiguresMaker;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
@@ -81,6 +83,18 @@ public final class BrakeRules {
         decisions,
         whatNext.of(decisions, job.scope()),
         tables.cautions().due(job.scope()));
+  }
+
+  /**
+   * Everything that can be worked out from the readings of a job, with the work shown.
+   *
+   * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
+   */
+  public JobFigures figures(BrakeJob job) {
+    JobDecision decision = decide(job);
+    FiguresMaker maker = new FiguresMaker(job, tables, decision.decisions());
+    return new JobFigures(
+        version, job.reference(), job.date(), job.ruleSet(), maker.wheelEnds(), maker.vehicle());
   }
 
   /**

@@ -64,9 +64,11 @@ class MonotoneTest {
         JOBS,
         seed -> {
           BrakeJob job = Answer.of(seed).job();
+          List<Check> all = beyond(Answer.of(seed).decision());
           List<Check> checks =
-              beyond(Answer.of(seed).decision()).stream()
+              all.stream()
                   .filter(check -> reading(job, check).isPresent())
+                  .filter(check -> !failsTheOtherSideToo(check, all))
                   .toList();
           if (!checks.isEmpty()) {
             Check beyond = new Dice(seed).any(checks);
@@ -99,6 +101,18 @@ class MonotoneTest {
         assertThat(is.hold()).as("hold of %s, %s", was.part(), changed).isTrue();
       }
     }
+  }
+
+  /** Limits that leave no room between them let a reading get worse on one side and better. */
+  private static boolean failsTheOtherSideToo(Check check, List<Check> all) {
+    return all.stream()
+        .filter(other -> other.part().equals(check.part()))
+        .filter(other -> other.property().equals(check.property()))
+        .anyMatch(other -> isUpper(other) != isUpper(check));
+  }
+
+  private static boolean isUpper(Check check) {
+    return check.limit().orElseThrow().comparison().isUpper();
   }
 
   private static Optional<Observation> reading(BrakeJob job, Check check) {

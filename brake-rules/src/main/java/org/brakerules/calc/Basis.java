@@ -1,5 +1,6 @@
 package org.brakerules.calc;
 
+import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Standing;
 
 /**
@@ -23,6 +24,18 @@ public record Basis(Standing standing, String source, Kind kind) {
   /** Exact arithmetic on a rule that stands somewhere. */
   public static Basis exact(Standing standing, String source) {
     return new Basis(standing, source, Kind.EXACT);
+  }
+
+  /** Exact arithmetic on a limit: its source as a report names it. */
+  public static Basis of(Source source) {
+    boolean byTitle =
+        switch (source.standing()) {
+          case MAKER, COMMON_PRACTICE, MEMORY, DERIVED -> true;
+          case LAW, STANDARD, GOVERNMENT, PRESS -> false;
+        };
+    String name = byTitle ? source.title() : source.id();
+    String clause = source.clause().isEmpty() ? "" : ", " + source.clause();
+    return exact(source.standing(), name + clause);
   }
 
   /** A model of the brake that stands somewhere. */

@@ -19,6 +19,7 @@ public final class Main {
     this.commandLine =
         new CommandLine(brake)
             .addSubcommand(new DecideCommand(terminal))
+            .addSubcommand(new FiguresCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new LintRulesCommand(terminal))

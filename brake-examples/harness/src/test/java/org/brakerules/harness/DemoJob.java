@@ -35,6 +35,11 @@ enum DemoJob {
     return Files.readString(file());
   }
 
+  /** The figures of the job as they were worked out again by a person. */
+  Path figures() {
+    return Path.of("src", "test", "resources", "figures", name + ".txt");
+  }
+
   /** The report of the job as it was read and found right by a person. */
   Path report() {
     return Path.of("src", "test", "resources", "reports", name + ".txt");

@@ -58,6 +58,12 @@ class ReadmeTest {
     assertThat(out.toString()).containsSubsequence(List.of(pieces));
   }
 
+  @Test
+  void theFiguresArePrintedByTheProgram() throws IOException {
+    assertThat(CommandLineRun.of("figures", DemoJob.WORN_OUT_WHEEL_END.path()).out())
+        .contains(block("figures"));
+  }
+
   /** The lines between the braces of the main method. */
   private static List<String> bodyOf(String sample) {
     List<String> lines = sample.lines().toList();

@@ -13,6 +13,9 @@ import org.brakerules.model.part.Scope;
  * @param date the day of the inspection; it chooses the limits and rules in force
  * @param ruleSet the rules that hold on the road
  * @param scope how far the brakes have been taken apart
+ * @param acceptance how the uncertainty of a reading counts against a limit
+ * @param shimsAtHand shims that may go in to set the end play
+ * @param sizes sizes stated for the figures
  * @param makersLimits limits of the maker that the shop has at hand
  * @param units the vehicle, or the units of the combination, with what was inspected of each
  */
@@ -21,6 +24,9 @@ public record BrakeJob(
     LocalDate date,
     RuleSet ruleSet,
     Scope scope,
+    Acceptance acceptance,
+    List<ShimsAtHand> shimsAtHand,
+    List<StatedSize> sizes,
     List<MakersLimit> makersLimits,
     List<VehicleUnit> units) {
 
@@ -31,6 +37,8 @@ public record BrakeJob(
    *     several has none
    */
   public BrakeJob {
+    shimsAtHand = List.copyOf(shimsAtHand);
+    sizes = List.copyOf(sizes);
     makersLimits = List.copyOf(makersLimits);
     units = List.copyOf(units);
     if (units.isEmpty()) {

@@ -24,6 +24,9 @@ public final class BrakeJobBuilder {
   private @Nullable LocalDate date;
   private @Nullable RuleSet ruleSet;
   private @Nullable Scope scope;
+  private Acceptance acceptance = Acceptance.GUARDED_IF_STATED;
+  private final List<ShimsAtHand> shimsAtHand = new ArrayList<>();
+  private final List<StatedSize> sizes = new ArrayList<>();
   private final List<MakersLimit> makersLimits = new ArrayList<>();
   private final Map<String, LocalDate> builtOn = new LinkedHashMap<>();
   private final Map<AxleName, AxleKind> axleKinds = new LinkedHashMap<>();
@@ -52,6 +55,27 @@ public final class BrakeJobBuilder {
   /** Sets how far the brakes have been taken apart. */
   public BrakeJobBuilder scope(Scope reached) {
     scope = reached;
+    return this;
+  }
+
+  /**
+   * Sets how the uncertainty of a reading counts; {@link Acceptance#GUARDED_IF_STATED} if it is not
+   * set.
+   */
+  public BrakeJobBuilder acceptance(Acceptance rule) {
+    acceptance = rule;
+    return this;
+  }
+
+  /** Adds shims that may go in to set the end play. */
+  public BrakeJobBuilder shimsAtHand(ShimsAtHand shims) {
+    shimsAtHand.add(shims);
+    return this;
+  }
+
+  /** Adds a size for the figures. */
+  public BrakeJobBuilder size(StatedSize size) {
+    sizes.add(size);
     return this;
   }
 
@@ -99,6 +123,9 @@ public final class BrakeJobBuilder {
         required(date, "date"),
         required(ruleSet, "rule set"),
         required(scope, "scope"),
+        acceptance,
+        shimsAtHand,
+        sizes,
         makersLimits,
         wheelEnds.entrySet().stream().map(unit -> unit(unit.getKey(), unit.getValue())).toList());
   }

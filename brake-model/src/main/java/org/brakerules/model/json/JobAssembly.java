@@ -4,9 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.job.ShimsAtHand;
+import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.part.Scope;
 
@@ -22,6 +25,7 @@ final class JobAssembly {
   static final String JOB = "a brake job: an object in braces";
   private static final String RULE_SET =
       "the rule set in lower-case letters, digits and hyphens, such as \"us-federal\"";
+  private static final Names<Acceptance> ACCEPTANCES = Names.of(Acceptance.class);
   private static final Names<Scope> SCOPES = Names.of(Scope.class);
   private static final String SCOPE = "how far apart the brakes are: " + Shown.oneOf(SCOPES.all());
   private static final String NO_RULE_SET = "none";
@@ -45,15 +49,27 @@ final class JobAssembly {
         fields.required("date", Values.DATE).flatMap(values::date).orElse(LocalDate.EPOCH);
     RuleSet ruleSet = ruleSet(fields);
     Scope scope = scope(fields);
+    Acceptance acceptance =
+        fields
+            .optional("acceptance")
+            .flatMap(node -> values.choice(node, ACCEPTANCES))
+            .orElse(Acceptance.GUARDED_IF_STATED);
+    List<ShimsAtHand> shims = new ShimsReader(values).shims(fields.optional("shimsAtHand"));
+    Optional<Node> sizes = fields.optional("sizes");
     Optional<Node> makersLimits = fields.optional("makersLimits");
     int before = problems.count();
     List<VehicleUnit> units = new UnitReader(values).units(fields);
     WheelEndNames wheelEnds = WheelEndNames.of(problems.count() == before ? units : List.of());
     List<MakersLimit> limits = new MakersLimitReader(wheelEnds, values).limits(makersLimits);
+    List<StatedSize> stated = new SizeReader(wheelEnds, values).sizes(sizes);
     fields.refuseOthers();
     return problems.count() > 0
         ? Optional.empty()
-        : problems.build(root, () -> new BrakeJob(reference, date, ruleSet, scope, limits, units));
+        : problems.build(
+            root,
+            () ->
+                new BrakeJob(
+                    reference, date, ruleSet, scope, acceptance, shims, stated, limits, units));
   }
 
   private RuleSet ruleSet(Fields fields) {

@@ -4,9 +4,12 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.ShimsAtHand;
+import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
@@ -52,6 +55,9 @@ public final class JobWriter {
     fields.text("date", job.date());
     fields.text("ruleSet", job.ruleSet().id());
     fields.choice("scope", job.scope());
+    fields.choiceUnless(Acceptance.GUARDED_IF_STATED, "acceptance", job.acceptance());
+    fields.objectsUnlessEmpty("shimsAtHand", job.shimsAtHand(), this::shims);
+    fields.objectsUnlessEmpty("sizes", job.sizes(), this::size);
     fields.objectsUnlessEmpty("makersLimits", job.makersLimits(), this::limit);
     fields.objects("units", job.units(), this::unit);
   }
@@ -70,6 +76,18 @@ public final class JobWriter {
       fields.text("builtOn", unit.builtOn().get());
     }
     fields.objects("axles", unit.axles(), this::axle);
+  }
+
+  private void size(StatedSize size) throws IOException {
+    fields.choice("size", size.size());
+    fields.textUnlessEmpty("on", size.on());
+    fields.text("value", size.value());
+  }
+
+  private void shims(ShimsAtHand shims) throws IOException {
+    fields.text("thickness", shims.thickness());
+    out.writeNumberField("count", shims.count());
+    fields.choice("condition", shims.condition());
   }
 
   private void axle(Axle axle) throws IOException {

@@ -39,7 +39,7 @@ final class MakersLimitReader {
   private Supplier<MakersLimit> limit(Node node, Fields fields) {
     Optional<String> limit =
         fields.required("limit", LIMIT).flatMap(it -> values.text(it, LIMIT_ID, LIMIT));
-    String on = fields.optional("on").flatMap(this::path).orElse("");
+    String on = fields.optional("on").flatMap(it -> wheelEnds.path(it, values)).orElse("");
     limit.ifPresent(
         it -> once.add(List.of(it, on), node, it, "one limit of this id for the same parts"));
     Optional<Quantity<?>> value =
@@ -51,18 +51,5 @@ final class MakersLimitReader {
     String page = fields.optional("page").flatMap(values::text).orElse("");
     return () ->
         new MakersLimit(limit.orElseThrow(), on, value.orElseThrow(), document.orElseThrow(), page);
-  }
-
-  private Optional<String> path(Node node) {
-    Optional<String> path = values.text(node);
-    if (path.isPresent() && !wheelEnds.mayCover(path.get())) {
-      values
-          .problems()
-          .add(
-              node,
-              "the path of a wheel end or part of this job, or its beginning; its wheel ends are "
-                  + Shown.oneOf(wheelEnds.paths()));
-    }
-    return path;
   }
 }

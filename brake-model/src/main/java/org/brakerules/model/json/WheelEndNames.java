@@ -42,4 +42,18 @@ record WheelEndNames(List<String> paths) {
     }
     return kind.get().stations().stream().anyMatch(at -> at.id().equals(steps.get(1)));
   }
+
+  /** The path of a wheel end or part of the job, or its beginning. */
+  Optional<String> path(Node node, Values values) {
+    Optional<String> path = values.text(node);
+    if (path.isPresent() && !mayCover(path.get())) {
+      values
+          .problems()
+          .add(
+              node,
+              "the path of a wheel end or part of this job, or its beginning; its wheel ends are "
+                  + Shown.oneOf(paths()));
+    }
+    return path;
+  }
 }

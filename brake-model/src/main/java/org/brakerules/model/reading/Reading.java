@@ -52,6 +52,12 @@ public record Reading<Q extends Quantity<Q>>(
         value, written, station, method, Optional.of(expanded), reservoirPressure, moment);
   }
 
+  /** The same reading taken as if it were exact. */
+  public Reading<Q> withoutUncertainty() {
+    return new Reading<>(
+        value, written, station, method, Optional.empty(), reservoirPressure, moment);
+  }
+
   /** The same reading with the reservoir pressure it was taken at. */
   public Reading<Q> atReservoirPressure(Pressure pressure) {
     return new Reading<>(

@@ -20,9 +20,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.ShimsAtHand;
+import org.brakerules.model.job.Size;
+import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
@@ -39,6 +43,7 @@ import org.brakerules.model.part.Side;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
@@ -68,11 +73,31 @@ final class JobSchema {
     properties.put("date", of(BrakeJob.class, "date", date("2026-11-20")));
     properties.put("ruleSet", of(BrakeJob.class, "ruleSet", name("us-federal")));
     properties.put("scope", of(BrakeJob.class, "scope", names(Scope.class)));
+    properties.put("acceptance", of(BrakeJob.class, "acceptance", names(Acceptance.class)));
+    properties.put("shimsAtHand", of(BrakeJob.class, "shimsAtHand", array(shims())));
+    properties.put("sizes", of(BrakeJob.class, "sizes", array(size())));
     properties.put("makersLimits", of(BrakeJob.class, "makersLimits", array(limit())));
     properties.put(
         "units",
         of(BrakeJob.class, "units", atLeastOne(unit()).put("maxItems", UnitReader.MOST_UNITS)));
-    return object(properties, Set.of("reference", "makersLimits"));
+    return object(
+        properties, Set.of("reference", "acceptance", "shimsAtHand", "sizes", "makersLimits"));
+  }
+
+  private ObjectNode size() {
+    Map<String, ObjectNode> properties = new LinkedHashMap<>();
+    properties.put("size", of(StatedSize.class, "size", names(Size.class)));
+    properties.put("on", of(StatedSize.class, "on", line("axle2/left/camshaft-bushing/head-end")));
+    properties.put("value", of(StatedSize.class, "value", quantity(Length.class)));
+    return define("statedSize", object(properties, Set.of("on")));
+  }
+
+  private ObjectNode shims() {
+    Map<String, ObjectNode> properties = new LinkedHashMap<>();
+    properties.put("thickness", of(ShimsAtHand.class, "thickness", quantity(Length.class)));
+    properties.put("count", of(ShimsAtHand.class, "count", count(ShimsAtHand.MOST)));
+    properties.put("condition", of(ShimsAtHand.class, "condition", names(Condition.class)));
+    return define("shimsAtHand", object(properties, Set.of()));
   }
 
   private ObjectNode limit() {

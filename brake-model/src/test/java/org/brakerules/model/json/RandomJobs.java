@@ -9,9 +9,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.BrakeJobBuilder;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.ShimsAtHand;
+import org.brakerules.model.job.Size;
+import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.Layout;
@@ -28,6 +32,7 @@ import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Angle;
 import org.brakerules.model.quantity.Force;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.quantity.Quantities;
 import org.brakerules.model.quantity.Quantity;
@@ -62,6 +67,14 @@ final class RandomJobs {
     if (random.nextBoolean()) {
       job.reference(any(TEXTS));
     }
+    if (random.nextBoolean()) {
+      job.acceptance(any(Acceptance.class));
+    }
+    for (int i = random.nextInt(3); i > 0; i--) {
+      Length thickness = new Length((1 + random.nextInt(100)) * 25_400L, LengthUnit.INCH);
+      int count = 1 + random.nextInt(ShimsAtHand.MOST);
+      job.shimsAtHand(new ShimsAtHand(thickness, count, any(Condition.class)));
+    }
     boolean isCombination = random.nextBoolean();
     addUnit(job, isCombination ? "tractor" : "");
     if (isCombination) {
@@ -80,6 +93,10 @@ final class RandomJobs {
       WheelEndPath path = new WheelEndPath(unit, axle, side);
       job.wheelEnd(new WheelEnd(path, layout(), parts(path)));
       addMakersLimit(job, path);
+      if (random.nextBoolean()) {
+        Length value = new Length(random.nextInt(1000) * 25_400L, LengthUnit.INCH);
+        job.size(new StatedSize(any(Size.class), path.toString(), value));
+      }
     }
   }
 

@@ -7,7 +7,9 @@ import org.brakerules.calc.Estimate;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Standing;
 import org.brakerules.model.quantity.Force;
+import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.quantity.Share;
+import org.brakerules.model.quantity.Torque;
 
 /**
  * By how much the two brakes of an axle differ in force, as a share of the stronger one.
@@ -23,13 +25,27 @@ public record AxleBalance(Estimate<Share> difference, Working working) {
    * @throws IllegalArgumentException if neither is above zero
    */
   public static AxleBalance of(Force left, Force right) {
-    BigDecimal stronger = left.newtons().max(right.newtons());
+    return of(left, left.newtons(), right, right.newtons());
+  }
+
+  /**
+   * Compares the torques on the two camshafts, worked out the same way.
+   *
+   * @throws IllegalArgumentException if neither is above zero
+   */
+  public static AxleBalance of(Torque left, Torque right) {
+    return of(left, left.newtonMetres(), right, right.newtonMetres());
+  }
+
+  private static AxleBalance of(
+      Quantity<?> left, BigDecimal leftAmount, Quantity<?> right, BigDecimal rightAmount) {
+    BigDecimal stronger = leftAmount.max(rightAmount);
     if (stronger.signum() <= 0) {
-      throw new IllegalArgumentException("No force at either wheel: " + left + ", " + right);
+      throw new IllegalArgumentException("Nothing at either wheel: " + left + ", " + right);
     }
     BigDecimal percent =
-        left.newtons()
-            .subtract(right.newtons())
+        leftAmount
+            .subtract(rightAmount)
             .abs()
             .movePointRight(2)
             .divide(stronger, 1, RoundingMode.HALF_EVEN);
@@ -43,7 +59,7 @@ public record AxleBalance(Estimate<Share> difference, Working working) {
                     Standing.DERIVED, "on which wheel the share is based is our own choice"))
             .given("left", left)
             .given("right", right)
-            .step("(" + left + " - " + right + ") / the stronger = " + difference)
+            .step(left + " and " + right + " differ by " + difference + " of the stronger")
             .result("difference", difference);
     return new AxleBalance(difference, working);
   }

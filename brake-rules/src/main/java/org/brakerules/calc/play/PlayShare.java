@@ -1,5 +1,6 @@
 package org.brakerules.calc.play;
 
+import java.util.Optional;
 import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Standing;
@@ -29,11 +30,7 @@ public record PlayShare(Length whenNew, Length bushingWear, Length journalWear, 
     Length bushingWear = bore.minus(newBore);
     Length journalWear = newJournal.minus(journal);
     Working working =
-        Working.of(
-                "radial-play.share",
-                "What the radial play is made of",
-                "play = play when new + wear of the bushing + wear of the journal",
-                Basis.exact(Standing.DERIVED, "sizes when new by the maker"))
+        start()
             .given("bore", bore)
             .given("journal", journal)
             .given("bore when new", newBore)
@@ -45,6 +42,23 @@ public record PlayShare(Length whenNew, Length bushingWear, Length journalWear, 
             .result("wear of the bushing", bushingWear)
             .result("wear of the journal", journalWear);
     return new PlayShare(whenNew, bushingWear, journalWear, working);
+  }
+
+  /** What is missing where a size when new is not known. */
+  public static Working unknown(Optional<Length> newBore, Optional<Length> newJournal) {
+    Working working = start();
+    working = newBore.isEmpty() ? working.missing("bore of a new bushing, by the maker") : working;
+    return newJournal.isEmpty()
+        ? working.missing("journal of a new camshaft, by the maker")
+        : working;
+  }
+
+  private static Working start() {
+    return Working.of(
+        "radial-play.share",
+        "What the radial play is made of",
+        "play = play when new + wear of the bushing + wear of the journal",
+        Basis.exact(Standing.DERIVED, "sizes when new by the maker"));
   }
 
   /** The play of the worn parts. */

@@ -1,7 +1,9 @@
 package org.brakerules.calc.shim;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +11,7 @@ import java.util.TreeMap;
 import org.brakerules.model.quantity.Length;
 
 /**
- * Every thickness that shims can make together, each by its best stack.
+ * The stacks that shims can make, each thickness by its best stack.
  *
  * <p>Pieces are tried thickest first, so of two stacks of one thickness the better stays the better
  * whatever is added to both, and the worse is dropped at once. That keeps the search exact and
@@ -17,48 +19,78 @@ import org.brakerules.model.quantity.Length;
  */
 final class ShimSearch {
 
+  private final List<ShimPiece> pieces;
   private final long thinnest;
   private final long thickest;
-  private final TreeMap<Long, ShimStack> byThickness = new TreeMap<>();
 
-  private ShimSearch(long thinnest, long thickest) {
+  private ShimSearch(List<ShimPiece> pieces, long thinnest, long thickest) {
+    this.pieces = pieces;
     this.thinnest = thinnest;
     this.thickest = thickest;
-    byThickness.put(0L, ShimStack.EMPTY);
   }
 
   /** Searches the stacks that leave a gap inside its band. */
   static ShimSearch of(Collection<ShimPiece> pieces, Length gap, EndPlayBand band) {
-    ShimSearch search =
-        new ShimSearch(gap.minus(band.max()).nanometres(), gap.minus(band.min()).nanometres());
-    pieces.stream().sorted(ShimPiece.THICKEST_FIRST).forEach(search::add);
-    return search;
-  }
-
-  /** Thicker stacks are left out: no shim makes them thinner. */
-  private void add(ShimPiece piece) {
-    long room = thickest - piece.thickness().nanometres();
-    for (ShimStack stack : List.copyOf(byThickness.headMap(room, true).values())) {
-      ShimStack more = stack.with(piece);
-      byThickness.merge(more.nanometres(), more, ShimStack::better);
-    }
+    return new ShimSearch(
+        pieces.stream().sorted(ShimPiece.THICKEST_FIRST).toList(),
+        gap.minus(band.max()).nanometres(),
+        gap.minus(band.min()).nanometres());
   }
 
   /** The best of the stacks that leave an end play inside the band. */
   Optional<ShimStack> best() {
-    return inBand().values().stream()
+    for (int count = 0; count <= pieces.size(); count++) {
+      Optional<ShimStack> best = best(count);
+      if (best.isPresent()) {
+        return best;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The best stack of so many pieces. */
+  private Optional<ShimStack> best(int count) {
+    List<Map<Long, ShimStack>> byCount = new ArrayList<>();
+    for (int i = 0; i <= count; i++) {
+      byCount.add(new HashMap<>());
+    }
+    byCount.get(0).put(0L, ShimStack.EMPTY);
+    for (ShimPiece piece : pieces) {
+      for (int more = count; more > 0; more--) {
+        add(piece, byCount.get(more - 1), byCount.get(more), count - more);
+      }
+    }
+    return byCount.get(count).values().stream()
+        .filter(stack -> stack.nanometres() >= thinnest)
         .min(
-            Comparator.comparing(ShimStack::count)
-                .thenComparing(stack -> Math.abs(2 * stack.nanometres() - thinnest - thickest))
+            Comparator.comparing(
+                    (ShimStack stack) -> Math.abs(2 * stack.nanometres() - thinnest - thickest))
                 .thenComparing(ShimStack.BETTER_FIRST));
+  }
+
+  /** What is too thick is left out, and what the pieces to come, none thicker, cannot fill. */
+  private void add(
+      ShimPiece piece, Map<Long, ShimStack> fewer, Map<Long, ShimStack> more, int toCome) {
+    long thickness = piece.thickness().nanometres();
+    for (ShimStack stack : fewer.values()) {
+      long together = stack.nanometres() + thickness;
+      if (together <= thickest && together + toCome * thickness >= thinnest) {
+        more.merge(together, stack.with(piece), ShimStack::better);
+      }
+    }
   }
 
   /** Where no stack is inside the band, the thickest of those that leave too much end play. */
   ShimStack thickestBelowBand() {
+    TreeMap<Long, ShimStack> byThickness = new TreeMap<>();
+    byThickness.put(0L, ShimStack.EMPTY);
+    for (ShimPiece piece : pieces) {
+      long room = thickest - piece.thickness().nanometres();
+      for (ShimStack stack : List.copyOf(byThickness.headMap(room, true).values())) {
+        ShimStack more = stack.with(piece);
+        byThickness.merge(more.nanometres(), more, ShimStack::better);
+      }
+    }
     return byThickness.lastEntry().getValue();
-  }
-
-  private Map<Long, ShimStack> inBand() {
-    return byThickness.tailMap(thinnest, true);
   }
 }

@@ -51,6 +51,32 @@ public record CamRotation(Estimate<Angle> used, Working working) {
   }
 
   /**
+   * The rotation that is left until the cam stands at its limit, and the lining that is.
+   *
+   * @param turned the rotation as measured, linings on the drum
+   * @param limit the most rotation allowed
+   * @param lift the lift radius of the cam
+   */
+  public static Working left(Angle turned, Angle limit, Length lift) {
+    Angle left = limit.minus(turned);
+    Working working =
+        Working.of(
+                "cam-rotation.left",
+                "Rotation of the cam that is left",
+                "left = limit - rotation; lining = left as an arc x lift radius / 2",
+                Basis.estimate(
+                    Standing.DERIVED, "the centre of a shoe moves half as far as its roller"))
+            .given("rotation", turned)
+            .given("limit", limit)
+            .given("lift radius", lift)
+            .step(limit + " - " + turned + " = " + left)
+            .result("rotation left", left);
+    return left.isNegative()
+        ? working
+        : working.result("lining that may still wear", liningLeft(left, lift));
+  }
+
+  /**
    * The lining that may still wear until the cam stands at its limit.
    *
    * @param left the rotation that is left
@@ -66,6 +92,11 @@ public record CamRotation(Estimate<Angle> used, Working working) {
     long atShoe =
         atRoller.divide(BigDecimal.valueOf(2), 0, RoundingMode.HALF_EVEN).longValueExact();
     return new Estimate<>(new Length(atShoe, lift.unit()));
+  }
+
+  /** Half of what a diameter has gained, a half nanometre cut off. */
+  public static Length onRadius(Length onDiameter) {
+    return new Length(onDiameter.nanometres() / 2, onDiameter.unit());
   }
 
   /** To a tenth of a degree: the model is not better than that. */

@@ -1,5 +1,7 @@
 package org.brakerules.calc.stroke;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,7 @@ import org.brakerules.calc.Estimate;
 import org.brakerules.calc.Working;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
+import org.brakerules.model.quantity.Share;
 
 /**
  * What each looseness between push rod and shoe costs in stroke. Wear that the adjuster takes up is
@@ -57,6 +60,16 @@ public record LostMotion(
   /** What would be left if these were cured; new parts are taken to have no play of their own. */
   public Estimate<Length> without(Set<Looseness> cured) {
     return new Estimate<>(sum(cured));
+  }
+
+  /** How much of a stroke limit it uses up. */
+  public Estimate<Share> shareOf(Length strokeLimit) {
+    BigDecimal percent =
+        Lever.of(total().value(), strokeLimit)
+            .ratio()
+            .movePointRight(2)
+            .setScale(1, RoundingMode.HALF_EVEN);
+    return new Estimate<>(new Share(percent));
   }
 
   /**

@@ -33,14 +33,24 @@ public record PowerStroke(Length stroke, Working working) {
     Length power = applied.minus(free);
     return new PowerStroke(
         power,
-        Working.of(
-                "stroke.power",
-                "Power stroke",
-                "power stroke = applied stroke - free stroke",
-                Basis.exact(Standing.COMMON_PRACTICE, "long with a good free stroke: flex or play"))
-            .given("applied stroke", applied)
-            .given("free stroke", free)
+        start(applied, free)
             .step(applied + " - " + free + " = " + power)
             .result("power stroke", power));
+  }
+
+  /** What is missing where an applied stroke is not longer than the free one. */
+  public static Working unusable(Length applied, Length free) {
+    return start(applied, free)
+        .missing("both strokes measured again: the applied one must be the longer");
+  }
+
+  private static Working start(Length applied, Length free) {
+    return Working.of(
+            "stroke.power",
+            "Power stroke",
+            "power stroke = applied stroke - free stroke",
+            Basis.exact(Standing.COMMON_PRACTICE, "long with a good free stroke: flex or play"))
+        .given("applied stroke", applied)
+        .given("free stroke", free);
   }
 }

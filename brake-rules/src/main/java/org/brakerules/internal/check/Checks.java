@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.calc.trust.Instrument;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Subject;
@@ -13,7 +14,8 @@ import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.LimitInForce;
-import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.Acceptance;
+import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.quantity.Quantity;
@@ -29,21 +31,41 @@ public final class Checks {
   private final LimitTable table;
   private final LimitsOfJob limits;
   private final Optional<TestPressure> testPressure;
+  private final Acceptance acceptance;
 
-  /** Checks against the limits of one job, with the reservoir pressure its rule set asks for. */
-  public Checks(LimitTable table, LimitsOfJob limits, Optional<TestPressure> testPressure) {
+  /**
+   * Checks against the limits of one job.
+   *
+   * @param testPressure the reservoir pressure its rule set asks for
+   * @param acceptance how the uncertainty of a reading counts
+   */
+  public Checks(
+      LimitTable table,
+      LimitsOfJob limits,
+      Optional<TestPressure> testPressure,
+      Acceptance acceptance) {
     this.table = table;
     this.limits = limits;
     this.testPressure = testPressure;
+    this.acceptance = acceptance;
   }
 
-  /** Checks against the limits in force on a day under a rule set, with the maker's of a job. */
-  public static Checks of(
-      Tables tables, LocalDate date, RuleSet ruleSet, List<MakersLimit> makersLimits) {
+  /** Checks against the limits in force for a job. */
+  public static Checks of(Tables tables, BrakeJob job) {
     return new Checks(
         tables.limits(),
-        new LimitsOfJob(tables.limits(), date, ruleSet, makersLimits),
-        tables.ruleSets().testPressure(ruleSet));
+        new LimitsOfJob(tables.limits(), job.date(), job.ruleSet(), job.makersLimits()),
+        tables.ruleSets().testPressure(job.ruleSet()),
+        job.acceptance());
+  }
+
+  /** Checks against the limits in force on a day under a rule set, before there is a job. */
+  public static Checks before(Tables tables, LocalDate date, RuleSet ruleSet) {
+    return new Checks(
+        tables.limits(),
+        new LimitsOfJob(tables.limits(), date, ruleSet, List.of()),
+        tables.ruleSets().testPressure(ruleSet),
+        Acceptance.GUARDED_IF_STATED);
   }
 
   /** Under which conditions a limit wants its reading taken, each as the end of a sentence. */
@@ -126,7 +148,7 @@ public final class Checks {
 
   private <Q extends Quantity<Q>> Check check(
       AppliedLimit limit, Part part, Measurement<Q> measurement) {
-    List<Reading<Q>> readings = measurement.readings();
+    List<Reading<Q>> readings = measurement.readings().stream().map(this::trusted).toList();
     if (readings.isEmpty()) {
       return check(limit, part, CheckStatus.MISSING, Optional.empty(), Optional.empty());
     }
@@ -137,6 +159,21 @@ public final class Checks {
           limit, part, CheckStatus.WRONG_METHOD, Optional.of(readings.get(0)), Optional.empty());
     }
     return worst(limit, part, accepted);
+  }
+
+  /** The reading with the uncertainty that counts under the acceptance of the job. */
+  private <Q extends Quantity<Q>> Reading<Q> trusted(Reading<Q> reading) {
+    return switch (acceptance) {
+      case SIMPLE -> reading.withoutUncertainty();
+      case GUARDED_IF_STATED -> reading;
+      case GUARDED ->
+          reading.uncertainty().isPresent()
+              ? reading
+              : Instrument.of(reading.method())
+                  .flatMap(instrument -> instrument.uncertaintyOf(reading.value()))
+                  .map(reading::plusOrMinus)
+                  .orElse(reading);
+    };
   }
 
   private static <Q extends Quantity<Q>> Check worst(

@@ -1,6 +1,6 @@
 package org.brakerules.internal.check;
 
-import java.util.Optional;
+import org.brakerules.calc.trust.ReadingAgainstLimit;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Comparison;
 import org.brakerules.model.quantity.Quantity;
@@ -15,19 +15,13 @@ import org.brakerules.model.reading.Reading;
 record Judgement<Q extends Quantity<Q>>(CheckStatus status, Q margin) {
 
   /**
-   * Judges a reading. A reading with a stated uncertainty is within only if it passes with the
-   * uncertainty against it, and beyond only if it fails with the uncertainty in its favour: the
-   * guarded acceptance of ISO 14253-1 and ILAC-G8.
+   * Judges a reading by guarded acceptance where its uncertainty is stated, see {@link
+   * ReadingAgainstLimit}.
    */
   static <Q extends Quantity<Q>> Judgement<Q> of(
       Reading<Q> reading, Comparison comparison, Q limit) {
-    Q margin = reading.value().minus(limit).abs();
-    boolean passesAtWorst = comparison.passes(shifted(reading, comparison.isUpper()), limit);
-    boolean passesAtBest = comparison.passes(shifted(reading, !comparison.isUpper()), limit);
-    if (passesAtWorst) {
-      return new Judgement<>(CheckStatus.WITHIN, margin);
-    }
-    return new Judgement<>(passesAtBest ? CheckStatus.UNPROVEN : CheckStatus.BEYOND, margin);
+    return new Judgement<>(
+        ReadingAgainstLimit.status(reading, comparison, limit), reading.value().minus(limit).abs());
   }
 
   /** Whether this one is the graver of two against the same limit. */
@@ -45,13 +39,5 @@ record Judgement<Q extends Quantity<Q>>(CheckStatus status, Q margin) {
       case UNPROVEN -> 1;
       default -> 0;
     };
-  }
-
-  private static <Q extends Quantity<Q>> Q shifted(Reading<Q> reading, boolean up) {
-    Optional<Q> uncertainty = reading.uncertainty();
-    if (uncertainty.isEmpty()) {
-      return reading.value();
-    }
-    return up ? reading.value().plus(uncertainty.get()) : reading.value().minus(uncertainty.get());
   }
 }

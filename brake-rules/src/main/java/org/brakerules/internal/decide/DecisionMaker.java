@@ -2,12 +2,9 @@ package org.brakerules.internal.decide;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.internal.check.Checks;
@@ -18,7 +15,6 @@ import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Finds;
-import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Decision;
@@ -35,7 +31,6 @@ import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Sign;
-import org.brakerules.model.part.Tag;
 
 /**
  * Takes one job from its parts to one decision per part: readings are held against their limits,
@@ -53,12 +48,12 @@ public final class DecisionMaker {
     this.job = job;
     this.tables = tables;
     this.engine = engine;
-    this.checks = Checks.of(tables, job.date(), job.ruleSet(), job.makersLimits());
+    this.checks = Checks.of(tables, job);
   }
 
   /** One decision per part, in path order. */
   public List<Decision> decide() {
-    List<InspectedPart> parts = parts();
+    List<InspectedPart> parts = InspectedParts.of(job, checks);
     List<Finding> findings = new Consequences(engine.fire(facts(parts))).withoutCircles();
     RoadJudge road = new RoadJudge(tables, engine.rules(), job.ruleSet(), checks);
     Map<Place, List<Finding>> ofPart =
@@ -76,7 +71,7 @@ public final class DecisionMaker {
    * @throws IllegalArgumentException if there is no such rule
    */
   public Optional<String> whyNot(String ruleId) {
-    List<InspectedPart> parts = parts();
+    List<InspectedPart> parts = InspectedParts.of(job, checks);
     List<Object> facts = facts(parts);
     List<Object> markers =
         engine.fire(facts).stream()
@@ -120,54 +115,6 @@ public final class DecisionMaker {
                     point.property(), point.finds() == Finds.GOOD ? Sign.SEEN : Sign.NOT_SEEN))
         .map(Point::id)
         .toList();
-  }
-
-  private List<InspectedPart> parts() {
-    List<InspectedPart> parts = new ArrayList<>();
-    for (VehicleUnit unit : job.units()) {
-      for (Axle axle : unit.axles()) {
-        axle.wheelEnds().forEach(end -> parts.addAll(parts(unit, axle, end)));
-      }
-    }
-    parts.sort(Comparator.comparing(part -> part.part().place()));
-    return parts;
-  }
-
-  private List<InspectedPart> parts(VehicleUnit unit, Axle axle, WheelEnd end) {
-    List<InspectedPart> parts = new ArrayList<>();
-    List<Place> expected = end.expectedParts(job.scope());
-    Set<Place> mentioned = new HashSet<>();
-    for (Part part : end.parts()) {
-      mentioned.add(part.place());
-      onTheBench(part, expected)
-          .map(one -> inspected(subject(unit, axle, end, one), true))
-          .ifPresent(parts::add);
-    }
-    for (Place place : expected) {
-      if (!mentioned.contains(place)) {
-        Part blank = place.kind().blank(Tag.asFound(place));
-        parts.add(inspected(subject(unit, axle, end, blank), false));
-      }
-    }
-    return parts;
-  }
-
-  private static Subject subject(VehicleUnit unit, Axle axle, WheelEnd end, Part part) {
-    return new Subject(unit.builtOn(), axle.kind(), end.layout(), part);
-  }
-
-  /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
-  private static Optional<Part> onTheBench(Part part, List<Place> expected) {
-    if (part.presence() != Presence.NOT_FITTED) {
-      return Optional.of(part);
-    }
-    return part.partKind().isEssential() && expected.contains(part.place())
-        ? Optional.of(part.partKind().blank(Tag.missing(part.place())))
-        : Optional.empty();
-  }
-
-  private InspectedPart inspected(Subject subject, boolean mentioned) {
-    return new InspectedPart(subject, mentioned, checks.of(subject));
   }
 
   private List<Object> facts(List<InspectedPart> parts) {

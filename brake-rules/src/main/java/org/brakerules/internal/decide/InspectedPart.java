@@ -16,13 +16,15 @@ import org.brakerules.model.part.Sign;
  * @param inspected whether the job mentions the part; if not, the layout implies it
  * @param checks every limit of its kind, with how its readings stand
  */
-record InspectedPart(Subject subject, boolean inspected, List<Check> checks) {
+public record InspectedPart(Subject subject, boolean inspected, List<Check> checks) {
 
-  Part part() {
+  /** The part. */
+  public Part part() {
     return subject.part();
   }
 
-  List<Check> checksOf(String property) {
+  /** How the readings of one property stand. */
+  public List<Check> checksOf(String property) {
     return checks.stream().filter(check -> check.property().equals(property)).toList();
   }
 

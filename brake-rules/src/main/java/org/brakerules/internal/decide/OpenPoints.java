@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
+import org.brakerules.calc.trust.Instrument;
 import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.table.LimitTable;
@@ -19,6 +20,7 @@ import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
+import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
@@ -168,14 +170,29 @@ final class OpenPoints {
       case WITHIN, BEYOND -> Optional.empty();
       case MISSING -> Optional.of("not measured");
       case WRONG_METHOD -> Optional.of(whyNotAccepted(check));
-      case UNPROVEN ->
-          Optional.of(
-              "measured as "
-                  + check.reading().map(Reading::written).orElse("")
-                  + ", too close to the limit for its uncertainty; measure again with a finer"
-                  + " instrument");
+      case UNPROVEN -> Optional.of(whyUnproven(check, check.reading().orElseThrow()));
       case NO_LIMIT -> Optional.of(whyNoLimit(part, check));
     };
+  }
+
+  private <Q extends Quantity<Q>> String whyUnproven(Check check, Reading<Q> reading) {
+    return "measured as "
+        + reading.written()
+        + ", too close to the limit for its uncertainty"
+        + reading.uncertainty().map(least -> " of " + least).orElse("")
+        + "; measure again with a finer instrument"
+        + settling(check, reading);
+  }
+
+  /** Margin and reading of a check are of one kind of quantity. */
+  @SuppressWarnings("unchecked")
+  private <Q extends Quantity<Q>> String settling(Check check, Reading<Q> reading) {
+    List<Method> methods = limits.first(check.limitId()).map(Limit::methods).orElseGet(List::of);
+    String names =
+        Instrument.settling(reading.value(), (Q) check.margin().orElseThrow(), methods).stream()
+            .map(Instrument::name)
+            .collect(Collectors.joining(" or "));
+    return names.isEmpty() ? "" : ", such as a " + names;
   }
 
   private String whyNotAccepted(Check check) {

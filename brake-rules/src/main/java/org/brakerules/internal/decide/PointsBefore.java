@@ -30,7 +30,7 @@ public final class PointsBefore {
   /** Chooses limits by date and rule set. */
   public PointsBefore(Tables tables, LocalDate date, RuleSet ruleSet) {
     this.tables = tables;
-    this.checks = Checks.of(tables, date, ruleSet, List.of());
+    this.checks = Checks.before(tables, date, ruleSet);
   }
 
   /** The points of every part the layout has for certain, in path order. */

@@ -72,7 +72,8 @@ public record Row(String resource, int line, Map<String, String> cells) {
                             .orElse("; known are " + String.join(", ", known))));
   }
 
-  RuleBaseException mistake(String what) {
+  /** What is wrong with the row, with its place. */
+  public RuleBaseException mistake(String what) {
     return new RuleBaseException(resource + " line " + line + ": " + what + ".");
   }
 

@@ -80,6 +80,13 @@ class ForceTest {
   }
 
   @Test
+  void the_torques_of_an_axle_are_compared_the_same_way() {
+    Torque left = Torque.parse("9900 lbf.in");
+    Torque right = Torque.parse("9000 lbf.in");
+    assertThat(AxleBalance.of(left, right).difference().value()).isEqualTo(Share.parse("9.1 %"));
+  }
+
+  @Test
   void no_force_at_all_is_no_balance() {
     Force none = Force.parse("0 lbf");
     assertThatThrownBy(() -> AxleBalance.of(none, none))

@@ -7,10 +7,15 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import org.brakerules.calc.LengthText;
+import org.brakerules.calc.trust.ReadingAgainstLimit;
+import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Comparison;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Standing;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Reading;
+import org.brakerules.model.reading.Station;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.converter.ConvertWith;
@@ -35,10 +40,11 @@ class StrokeTest {
   void free_and_power_stroke_leave_the_margin_the_trade_press_names() {
     Length applied = Length.inches("0.66").plus(Length.inches("1.15"));
     PowerStroke power = PowerStroke.of(applied, Length.inches("0.66"));
-    StrokeMargin margin = StrokeMargin.of(applied, Comparison.AT_MOST, Length.inches("2.00"), LAW);
+    ReadingAgainstLimit<Length> margin =
+        against(applied, Comparison.AT_MOST, Length.inches("2.00"));
     assertThat(power.stroke()).isEqualTo(Length.inches("1.15"));
     assertThat(margin.margin()).isEqualTo(Length.inches("0.19"));
-    assertThat(margin.passes()).isTrue();
+    assertThat(margin.status()).isEqualTo(CheckStatus.WITHIN);
   }
 
   /** Check case C05: 49 CFR 393.47(e)(1), and 19VAC30-70-440 D 2 which rejects at the limit. */
@@ -53,8 +59,8 @@ class StrokeTest {
   })
   void a_stroke_at_the_limit_passes_a_law_that_says_at_most(
       @ConvertWith(LengthText.class) Length stroke, Comparison comparison, boolean passes) {
-    assertThat(StrokeMargin.of(stroke, comparison, Length.inches("2"), LAW).passes())
-        .isEqualTo(passes);
+    assertThat(against(stroke, comparison, Length.inches("2")).status())
+        .isEqualTo(passes ? CheckStatus.WITHIN : CheckStatus.BEYOND);
   }
 
   @ParameterizedTest
@@ -115,5 +121,11 @@ class StrokeTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> DefectiveBrakes.of(0, List.of()))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static ReadingAgainstLimit<Length> against(
+      Length stroke, Comparison comparison, Length limit) {
+    Reading<Length> reading = Reading.of(stroke, Station.WHOLE_PART, Method.FULL_APPLICATION);
+    return ReadingAgainstLimit.of("applied stroke", reading, comparison, limit, LAW);
   }
 }

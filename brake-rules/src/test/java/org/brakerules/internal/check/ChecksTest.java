@@ -11,6 +11,7 @@ import org.brakerules.internal.table.TableTexts;
 import org.brakerules.internal.table.TestPressure;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.layout.AxleKind;
@@ -138,7 +139,11 @@ class ChecksTest {
     assertThat(
             String.join(
                 ";",
-                new Checks(table, limits(table, "us-federal"), Optional.empty())
+                new Checks(
+                        table,
+                        limits(table, "us-federal"),
+                        Optional.empty(),
+                        Acceptance.GUARDED_IF_STATED)
                     .unstated(ID, subject(layout, atHead("0.001 in")))))
         .isEqualTo(unstated);
   }
@@ -211,7 +216,9 @@ class ChecksTest {
         Reading.of(Length.parse("0.012 in"), Station.HEAD_END, Method.byId(method).orElseThrow());
     Reading<Length> play =
         pressure.isEmpty() ? bare : bare.atReservoirPressure(Pressure.parse(pressure));
-    Checks checks = new Checks(table, limits(table, "us-federal"), Optional.of(BAND));
+    Checks checks =
+        new Checks(
+            table, limits(table, "us-federal"), Optional.of(BAND), Acceptance.GUARDED_IF_STATED);
     assertThat(checks.of(subject(CamshaftLayout.TUBE, Measurement.of(play))).get(0).status())
         .isEqualTo(expected);
   }
@@ -224,7 +231,8 @@ class ChecksTest {
             PLAY_BY_LAW
                 .replace(ID, ID + ".after")
                 .replace("indicator,,,", "indicator,after-work,,"));
-    Checks checks = new Checks(table, limits(table, "quebec"), Optional.of(BAND));
+    Checks checks =
+        new Checks(table, limits(table, "quebec"), Optional.of(BAND), Acceptance.GUARDED_IF_STATED);
     assertThat(checks.conditions(table.first(ID).orElseThrow()))
         .containsExactly(
             "before anything is pumped, turned or taken apart",
@@ -232,7 +240,8 @@ class ChecksTest {
     assertThat(checks.conditions(table.first(ID + ".after").orElseThrow()))
         .containsExactly("after the work");
     assertThat(
-            new Checks(table, limits(table, "quebec"), Optional.empty())
+            new Checks(
+                    table, limits(table, "quebec"), Optional.empty(), Acceptance.GUARDED_IF_STATED)
                 .conditions(table.first(ID).orElseThrow()))
         .containsExactly("before anything is pumped, turned or taken apart");
   }
@@ -253,7 +262,8 @@ class ChecksTest {
       CamshaftLayout layout,
       Measurement<Length> play,
       MakersLimit... makers) {
-    return new Checks(table, limits(table, ruleSet, makers), Optional.empty())
+    return new Checks(
+            table, limits(table, ruleSet, makers), Optional.empty(), Acceptance.GUARDED_IF_STATED)
         .of(subject(layout, play));
   }
 

@@ -48,6 +48,9 @@ final class DrumParts {
               """
               diameter.max | diameter | at most 16.620 in | drum-gauge bore-gauge | layout.drumDiameter=16.5 in |
               diameter.max | diameter | at most 15.120 in | drum-gauge bore-gauge | layout.drumDiameter=15 in |
+              diameter.min | diameter | at least 16.450 in | drum-gauge bore-gauge | layout.drumDiameter=16.5 in |
+              diameter.min | diameter | at least 14.950 in | drum-gauge bore-gauge | layout.drumDiameter=15 in |
+              diameter.min | diameter | at least 11.950 in | drum-gauge bore-gauge | layout.drumDiameter=12 in |
               clean-up-diameter.max | cleanUpDiameter | at most 16.580 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=16.5 in |
               clean-up-diameter.max | cleanUpDiameter | at most 15.080 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=15 in |
               clean-up-diameter.max | cleanUpDiameter | at most 12.090 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=12 in |
@@ -78,6 +81,7 @@ final class DrumParts {
               adjust().of(old(DRUM)).acrossAxle(),
               look("cleanUpDiameter").of(old(DRUM)).acrossAxle()),
           when(any(DRUM).renewed(), again().of(old(DRUM)).acrossAxle()),
+          when(any(DRUM).beyond("diameter.min"), again()),
           when(fresh(DRUM), look("diameter").of(old(DRUM)).acrossAxle()),
           when(fresh(DRUM).beyond("run-out.max"), adjust()),
           when(old(DRUM).beyond("run-out.max"), adjust(), look("cleanUpDiameter")),

@@ -98,7 +98,7 @@ final class PartNotes {
       }
       for (Evidence evidence : reason.evidence()) {
         if (evidence instanceof Evidence.Measured measured) {
-          line("Reading", ReadingInWords.of(measured.check()));
+          line("Reading", ReadingInWords.deciding(measured.check()));
         }
       }
       line("Rule", rule(reason));

@@ -1,6 +1,7 @@
 package org.brakerules.harness.report;
 
 import java.util.Optional;
+import org.brakerules.calc.trust.Instrument;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.LimitInForce;
@@ -23,6 +24,12 @@ final class ReadingInWords {
     return new ReadingInWords(check).inWords();
   }
 
+  /** A reading that decided something, with how far it can be trusted. */
+  static String deciding(Check check) {
+    ReadingInWords words = new ReadingInWords(check);
+    return words.inWords() + check.reading().map(words::trust).orElse("");
+  }
+
   private String inWords() {
     String read = check.reading().map(ReadingInWords::read).orElse("not measured");
     String limit = check.limit().map(this::limit).orElse("no limit known");
@@ -36,6 +43,33 @@ final class ReadingInWords {
         + where(reading.station())
         + (reading.method() == Method.UNKNOWN ? "" : " (" + reading.method().inWords() + ")")
         + reading.reservoirPressure().map(air -> ", reservoir at " + air).orElse("");
+  }
+
+  /** How the margin compares with what the instrument errs, where nothing better is stated. */
+  private <Q extends Quantity<Q>> String trust(Reading<Q> reading) {
+    if (reading.uncertainty().isPresent() || check.margin().isEmpty()) {
+      return "";
+    }
+    return Instrument.of(reading.method())
+        .flatMap(instrument -> trust(reading, instrument))
+        .orElse("; uncertainty not stated");
+  }
+
+  @SuppressWarnings("unchecked") // a check holds quantities of one kind only
+  private <Q extends Quantity<Q>> Optional<String> trust(
+      Reading<Q> reading, Instrument instrument) {
+    Q margin = (Q) check.margin().orElseThrow();
+    return instrument
+        .uncertaintyOf(reading.value())
+        .map(
+            errs ->
+                (margin.compareTo(errs) > 0 ? ", more than a " : ", no more than a ")
+                    + instrument.name()
+                    + " errs ("
+                    + errs
+                    + ", "
+                    + instrument.standing().inWords()
+                    + ")");
   }
 
   private static String where(Station station) {

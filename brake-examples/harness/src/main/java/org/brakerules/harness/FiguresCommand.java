@@ -1,0 +1,104 @@
+package org.brakerules.harness;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.brakerules.BrakeRules;
+import org.brakerules.JobRefusedException;
+import org.brakerules.figure.FiguresWriter;
+import org.brakerules.figure.JobFigures;
+import org.brakerules.harness.figures.Drawings;
+import org.brakerules.harness.figures.FiguresReport;
+import org.brakerules.model.json.InvalidJobException;
+import org.brakerules.model.json.Problem;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows what can be worked out from the readings of a job. */
+@Command(
+    name = "figures",
+    description = "Works out the figures of a brake job and shows the work.",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:what can be worked out was",
+      "2:wrong usage",
+      "3:the file holds no valid job; every problem is one line on standard error",
+      "4:the file cannot be read, or the output cannot be written",
+      "70:a mistake in this program"
+    })
+final class FiguresCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "FILE", description = "A job in JSON; - is standard input.")
+  private String file = "";
+
+  @Option(names = "--json", description = "Print the figures as JSON.")
+  private boolean json;
+
+  @Option(
+      names = "--svg",
+      paramLabel = "DIR",
+      description =
+          "Also draw each wheel end's stroke budget and its readings against their limits, as SVG"
+              + " files in this folder.")
+  private @Nullable Path folder;
+
+  FiguresCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    return show(new JobFile(file)).number();
+  }
+
+  private ExitCode show(JobFile jobFile) {
+    try {
+      JobFigures figures = BrakeRules.standard().figures(jobFile.read(terminal.in()));
+      if (folder != null && !isDrawn(Drawings.of(figures), folder)) {
+        return ExitCode.NO_ACCESS;
+      }
+      terminal.out().print(json ? pretty(figures) : FiguresReport.of(figures));
+      terminal.out().flush();
+      return ExitCode.DONE;
+    } catch (InvalidJobException invalid) {
+      return refuse(jobFile, invalid.problems().stream().map(Problem::message).toList());
+    } catch (JobRefusedException refused) {
+      return refuse(jobFile, refused.problems());
+    } catch (UnreadableFileException unreadable) {
+      terminal.complain(jobFile.name() + ": " + unreadable.getMessage());
+      return ExitCode.NO_ACCESS;
+    }
+  }
+
+  private boolean isDrawn(Map<String, String> drawings, Path into) {
+    try {
+      Drawings.write(drawings, into);
+      return true;
+    } catch (IOException failure) {
+      terminal.complain(into + ": the drawings cannot be written there; name another folder");
+      return false;
+    }
+  }
+
+  private ExitCode refuse(JobFile jobFile, List<String> problems) {
+    problems.forEach(problem -> terminal.complain(jobFile.name() + ": " + problem));
+    return ExitCode.INVALID_INPUT;
+  }
+
+  private static String pretty(JobFigures figures) {
+    try {
+      return PrettyJson.of(new ObjectMapper().readTree(FiguresWriter.write(figures)));
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

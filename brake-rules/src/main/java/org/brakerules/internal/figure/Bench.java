@@ -1,0 +1,91 @@
+package org.brakerules.internal.figure;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.brakerules.internal.decide.InspectedPart;
+import org.brakerules.model.decision.Check;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.job.Size;
+import org.brakerules.model.job.StatedSize;
+import org.brakerules.model.layout.Layout;
+import org.brakerules.model.part.Part;
+import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.Quantity;
+import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Reading;
+import org.brakerules.model.reading.Station;
+
+/**
+ * What lies on the bench of one wheel end.
+ *
+ * @param wheelEnd the wheel end
+ * @param layout how its brake is built
+ * @param parts its parts in path order
+ * @param sizes the sizes stated for it
+ */
+record Bench(
+    WheelEndPath wheelEnd, Layout layout, List<InspectedPart> parts, List<StatedSize> sizes) {
+
+  /** The parts of a type that are fitted. */
+  <P extends Part> Stream<P> fitted(Class<P> type) {
+    return parts.stream()
+        .map(InspectedPart::part)
+        .filter(part -> part.presence() == Presence.FITTED)
+        .filter(type::isInstance)
+        .map(type::cast);
+  }
+
+  /** The one part of a type, where a brake has but one. */
+  <P extends Part> Optional<P> one(Class<P> type) {
+    return fitted(type).findFirst();
+  }
+
+  /** The part of a type that sits at a station. */
+  <P extends Part> Optional<P> at(Class<P> type, Station station) {
+    return fitted(type).filter(part -> part.station() == station).findFirst();
+  }
+
+  /** The limit of an id that is in force for any part of the wheel end. */
+  Optional<LimitInForce> limit(String id) {
+    return checks()
+        .filter(check -> check.limitId().equals(id))
+        .flatMap(check -> check.limit().stream())
+        .findFirst();
+  }
+
+  Stream<Check> checks() {
+    return parts.stream().flatMap(part -> part.checks().stream());
+  }
+
+  /** A size stated for the whole wheel end. */
+  Optional<Length> size(Size size) {
+    return size(size, wheelEnd.toString());
+  }
+
+  /** A size stated for the part or wheel end at a path; of several the one stated last. */
+  Optional<Length> size(Size size, String path) {
+    return sizes.stream()
+        .filter(one -> one.size() == size && one.covers(path))
+        .map(StatedSize::value)
+        .reduce((first, second) -> second);
+  }
+
+  /** The reading that was taken last. */
+  static <Q extends Quantity<Q>> Optional<Q> last(Measurement<Q> measurement) {
+    List<Reading<Q>> readings = measurement.readings();
+    return readings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(readings.get(readings.size() - 1).value());
+  }
+
+  /** The readings of one station, in the order taken. */
+  static <Q extends Quantity<Q>> List<Q> at(Measurement<Q> measurement, Station station) {
+    return measurement.readings().stream()
+        .filter(reading -> reading.station() == station)
+        .map(Reading::value)
+        .toList();
+  }
+}

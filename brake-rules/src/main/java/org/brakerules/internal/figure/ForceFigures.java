@@ -1,0 +1,115 @@
+package org.brakerules.internal.figure;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.calc.Working;
+import org.brakerules.calc.force.AreaTimesLength;
+import org.brakerules.calc.force.AxleBalance;
+import org.brakerules.calc.force.CamshaftTorque;
+import org.brakerules.calc.force.PushRodForce;
+import org.brakerules.calc.force.WheelForce;
+import org.brakerules.calc.stroke.CamGeometry;
+import org.brakerules.calc.stroke.CamRotation;
+import org.brakerules.figure.Figure;
+import org.brakerules.model.job.Size;
+import org.brakerules.model.part.PushRod;
+import org.brakerules.model.part.SlackAdjuster;
+import org.brakerules.model.quantity.Angle;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.Pressure;
+import org.brakerules.model.quantity.Torque;
+
+/** Estimates of force at one pressure, for holding one brake against another. */
+final class ForceFigures {
+
+  /** The pressure at which brakes are compared here. */
+  private static final Pressure COMPARED_AT = Pressure.parse("60 psi");
+
+  private static final BigDecimal COMMON_FRICTION = new BigDecimal("0.35");
+  private static final Angle RIGHT_ANGLE = Angle.parse("90 deg");
+  private static final Angle STRAIGHT = Angle.parse("180 deg");
+
+  private ForceFigures() {}
+
+  static List<Figure> of(Bench bench) {
+    List<Figure> figures = new ArrayList<>();
+    area(bench).ifPresent(area -> forces(bench, area, arm(bench), figures));
+    return figures;
+  }
+
+  /**
+   * The torques on the camshafts of one axle held against each other; empty unless both are known.
+   */
+  static Optional<Figure> acrossAxle(Bench one, Bench other) {
+    return turning(one)
+        .flatMap(left -> turning(other).map(right -> AxleBalance.of(left, right)))
+        .map(balance -> new Figure(one.wheelEnd() + ", " + other.wheelEnd(), balance.working()));
+  }
+
+  /** A rod all but in line with its arm turns nothing that could be compared. */
+  private static Optional<Torque> turning(Bench bench) {
+    return torque(bench)
+        .map(torque -> torque.torque().value())
+        .filter(torque -> torque.newtonMetres().signum() > 0);
+  }
+
+  private static Optional<CamshaftTorque> torque(Bench bench) {
+    return area(bench)
+        .flatMap(
+            area ->
+                arm(bench)
+                    .map(
+                        arm ->
+                            CamshaftTorque.of(
+                                PushRodForce.of(COMPARED_AT, area).force(), arm, angle(bench))));
+  }
+
+  private static Optional<Length> arm(Bench bench) {
+    return bench
+        .one(SlackAdjuster.class)
+        .flatMap(adjuster -> Bench.last(adjuster.armLength()))
+        .filter(length -> length.nanometres() > 0);
+  }
+
+  private static void forces(
+      Bench bench, BigDecimal area, Optional<Length> arm, List<Figure> figures) {
+    String about = bench.wheelEnd().toString();
+    PushRodForce force = PushRodForce.of(COMPARED_AT, area);
+    figures.add(new Figure(about, force.working()));
+    if (arm.isPresent()) {
+      figures.add(new Figure(about, AreaTimesLength.of(area, arm.get()).working()));
+      torque(bench).ifPresent(torque -> figures.add(new Figure(about, torque.working())));
+      wheel(bench, force, arm.get()).ifPresent(wheel -> figures.add(new Figure(about, wheel)));
+    }
+  }
+
+  /** With the drum at its nominal size and a friction that both wheels are taken to have. */
+  private static Optional<Working> wheel(Bench bench, PushRodForce force, Length arm) {
+    Optional<Length> rolling =
+        bench.size(Size.ROLLING_RADIUS).filter(length -> length.nanometres() > 0);
+    return bench
+        .layout()
+        .drumDiameter()
+        .map(CamRotation::onRadius)
+        .flatMap(
+            drum ->
+                rolling.map(tyre -> new WheelForce.Sizes(arm, CamGeometry.COMMON_LIFT, drum, tyre)))
+        .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working());
+  }
+
+  /** The type of a chamber is its effective area in square inches, where it is a number. */
+  private static Optional<BigDecimal> area(Bench bench) {
+    String type = bench.layout().chamber().type();
+    return type.matches("[1-9][0-9]?") ? Optional.of(new BigDecimal(type)) : Optional.empty();
+  }
+
+  private static Angle angle(Bench bench) {
+    return bench
+        .one(PushRod.class)
+        .flatMap(rod -> Bench.last(rod.angleApplied()))
+        .filter(angle -> angle.microdegrees() > 0 && angle.compareTo(STRAIGHT) < 0)
+        .orElse(RIGHT_ANGLE);
+  }
+}

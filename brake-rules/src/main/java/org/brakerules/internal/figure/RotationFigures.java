@@ -1,0 +1,87 @@
+package org.brakerules.internal.figure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.calc.stroke.CamGeometry;
+import org.brakerules.calc.stroke.CamRotation;
+import org.brakerules.figure.Figure;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.job.Size;
+import org.brakerules.model.part.Camshaft;
+import org.brakerules.model.part.Drum;
+import org.brakerules.model.part.Lining;
+import org.brakerules.model.quantity.Angle;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Station;
+
+/** How much rotation of the cam wear has used, how much is left, and how much lining that is. */
+final class RotationFigures {
+
+  private RotationFigures() {}
+
+  static List<Figure> of(Bench bench) {
+    List<Figure> figures = new ArrayList<>();
+    used(bench).ifPresent(figures::add);
+    left(bench).ifPresent(figures::add);
+    return figures;
+  }
+
+  private static Optional<Figure> used(Bench bench) {
+    return liningWear(bench)
+        .flatMap(
+            lining ->
+                drumWear(bench)
+                    .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), lift(bench))))
+        .map(used -> new Figure(bench.wheelEnd().toString(), used.working()));
+  }
+
+  /** By the lining that has lost most: it lets its shoe go farthest. */
+  private static Optional<Length> liningWear(Bench bench) {
+    return bench
+        .size(Size.NEW_LINING)
+        .flatMap(
+            thick ->
+                bench
+                    .fitted(Lining.class)
+                    .flatMap(lining -> Bench.at(lining.thickness(), Station.SHOE_CENTRE).stream())
+                    .min(Comparator.naturalOrder())
+                    .map(thick::minus))
+        .filter(worn -> !worn.isNegative());
+  }
+
+  private static Optional<Length> drumWear(Bench bench) {
+    return bench
+        .layout()
+        .drumDiameter()
+        .flatMap(
+            nominal ->
+                bench
+                    .one(Drum.class)
+                    .flatMap(drum -> Bench.last(drum.diameter()))
+                    .map(wide -> CamRotation.onRadius(wide.minus(nominal))))
+        .filter(worn -> !worn.isNegative());
+  }
+
+  private static Optional<Figure> left(Bench bench) {
+    Optional<Camshaft> shaft = bench.one(Camshaft.class);
+    Optional<Angle> turned = shaft.flatMap(one -> Bench.last(one.rotation()));
+    Optional<LimitInForce> limit = bench.limit("camshaft.rotation.max");
+    if (turned.isEmpty() || limit.isEmpty()) {
+      return Optional.empty();
+    }
+    Angle most = (Angle) limit.get().value();
+    return Optional.of(
+        new Figure(
+            shaft.orElseThrow().place().toString(),
+            CamRotation.left(turned.get(), most, lift(bench))));
+  }
+
+  private static Length lift(Bench bench) {
+    return bench
+        .size(Size.CAM_LIFT_RADIUS)
+        .filter(length -> length.nanometres() > 0)
+        .orElse(CamGeometry.COMMON_LIFT);
+  }
+}

@@ -1,0 +1,123 @@
+package org.brakerules.internal.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.brakerules.calc.Basis;
+import org.brakerules.calc.Working;
+import org.brakerules.calc.shim.EndPlayBand;
+import org.brakerules.calc.shim.EndPlayShims;
+import org.brakerules.calc.shim.ShimPiece;
+import org.brakerules.figure.Figure;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.decision.Standing;
+import org.brakerules.model.job.ShimsAtHand;
+import org.brakerules.model.part.Camshaft;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.Shim;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
+import org.brakerules.model.reading.Station;
+
+/** Which shims at hand bring the end play of the camshaft inside its band. */
+final class ShimFigures {
+
+  private static final Length NOTHING = new Length(0, LengthUnit.INCH);
+
+  private final Bench bench;
+  private final List<ShimsAtHand> atHand;
+  private final Set<Place> replaced;
+
+  /**
+   * Knows the stock and the parts that go.
+   *
+   * @param atHand the shims that may go in
+   * @param replaced the parts that are decided to be replaced
+   */
+  ShimFigures(Bench bench, List<ShimsAtHand> atHand, Set<Place> replaced) {
+    this.bench = bench;
+    this.atHand = atHand;
+    this.replaced = replaced;
+  }
+
+  /** One stack at a time: that at the spline end, where the end play is set, before the other. */
+  List<Figure> figures() {
+    List<Figure> figures = new ArrayList<>();
+    Optional<Length> endPlay =
+        bench.one(Camshaft.class).flatMap(shaft -> Bench.last(shaft.endPlay()));
+    Optional<EndPlayBand> band = band();
+    if (endPlay.isPresent() && band.isPresent()) {
+      figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
+      if (!shims(Station.HEAD_END).isEmpty()) {
+        figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
+      }
+    }
+    return figures;
+  }
+
+  private Figure stack(Length endPlay, EndPlayBand band, Station station) {
+    boolean known = shims(station).stream().allMatch(shim -> shim.thickness().taken());
+    return new Figure(
+        bench.wheelEnd() + "/shim/" + station.id(),
+        known ? chosen(endPlay, band, station) : withoutThickness(endPlay));
+  }
+
+  private static Working withoutThickness(Length endPlay) {
+    return Working.of(
+            "end-play.shims",
+            "Shims for the end play",
+            "end play = end play measured + shims taken out - shims put in",
+            Basis.exact(Standing.DERIVED, "every stack of the shims at hand is tried"))
+        .given("end play", endPlay)
+        .missing("thickness of each shim fitted");
+  }
+
+  private Working chosen(Length endPlay, EndPlayBand band, Station station) {
+    List<Shim> shims = shims(station);
+    List<ShimPiece> fitted =
+        shims.stream().filter(shim -> !replaced.contains(shim.place())).map(this::piece).toList();
+    Length discarded =
+        shims.stream()
+            .filter(shim -> replaced.contains(shim.place()))
+            .map(shim -> Bench.last(shim.thickness()).orElseThrow())
+            .reduce(Length::plus)
+            .orElse(NOTHING);
+    Working working = EndPlayShims.choose(endPlay, band, fitted, discarded, stock()).working();
+    return replaced.contains(bench.wheelEnd().place(PartKind.CAMSHAFT))
+        ? working.missing("end play with the new camshaft in, before the shims are chosen for good")
+        : working;
+  }
+
+  private Optional<EndPlayBand> band() {
+    Optional<Length> min = bench.limit("camshaft.end-play.min").map(ShimFigures::length);
+    Optional<Length> max = bench.limit("camshaft.end-play.max").map(ShimFigures::length);
+    return min.flatMap(
+        least ->
+            max.filter(most -> most.compareTo(least) >= 0)
+                .map(most -> new EndPlayBand(least, most)));
+  }
+
+  private List<Shim> shims(Station station) {
+    return bench.fitted(Shim.class).filter(shim -> shim.station() == station).toList();
+  }
+
+  private ShimPiece piece(Shim shim) {
+    return new ShimPiece(Bench.last(shim.thickness()).orElseThrow(), shim.condition());
+  }
+
+  private List<ShimPiece> stock() {
+    List<ShimPiece> pieces = new ArrayList<>();
+    for (ShimsAtHand some : atHand) {
+      for (int i = 0; i < some.count(); i++) {
+        pieces.add(new ShimPiece(some.thickness(), some.condition()));
+      }
+    }
+    return pieces;
+  }
+
+  private static Length length(LimitInForce limit) {
+    return (Length) limit.value();
+  }
+}

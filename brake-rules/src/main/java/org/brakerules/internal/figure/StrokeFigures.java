@@ -1,0 +1,55 @@
+package org.brakerules.internal.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.calc.Working;
+import org.brakerules.calc.stroke.PowerStroke;
+import org.brakerules.calc.stroke.StrokeReserve;
+import org.brakerules.figure.Figure;
+import org.brakerules.model.part.Chamber;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Moment;
+import org.brakerules.model.reading.Reading;
+
+/** The power stroke and the reserve of stroke, as found and after the work. */
+final class StrokeFigures {
+
+  private StrokeFigures() {}
+
+  static List<Figure> of(Bench bench) {
+    List<Figure> figures = new ArrayList<>();
+    bench.one(Chamber.class).ifPresent(chamber -> strokes(bench, chamber, figures));
+    return figures;
+  }
+
+  /** Strokes of one moment belong together: turning the adjuster changes both. */
+  private static void strokes(Bench bench, Chamber chamber, List<Figure> figures) {
+    String about = chamber.place().toString();
+    for (Moment moment : Moment.values()) {
+      Optional<Length> applied = at(chamber.appliedStroke(), moment);
+      Optional<Length> free = at(chamber.freeStroke(), moment);
+      if (applied.isPresent() && free.isPresent()) {
+        figures.add(new Figure(about, power(applied.get(), free.get())));
+      }
+      Optional<Length> full = bench.layout().chamber().ratedStroke();
+      if (applied.isPresent() && full.isPresent()) {
+        figures.add(new Figure(about, StrokeReserve.of(full.get(), applied.get()).working()));
+      }
+    }
+  }
+
+  private static Working power(Length applied, Length free) {
+    return applied.compareTo(free) > 0
+        ? PowerStroke.of(applied, free).working()
+        : PowerStroke.unusable(applied, free);
+  }
+
+  private static Optional<Length> at(Measurement<Length> strokes, Moment moment) {
+    return strokes.readings().stream()
+        .filter(reading -> reading.moment() == moment)
+        .map(Reading::value)
+        .reduce((first, second) -> second);
+  }
+}

@@ -1,0 +1,59 @@
+package org.brakerules.internal.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.calc.wear.DrumBore;
+import org.brakerules.calc.wear.LiningThickness;
+import org.brakerules.calc.wear.LiningThickness.AtPlace;
+import org.brakerules.figure.Figure;
+import org.brakerules.model.part.Drum;
+import org.brakerules.model.part.Lining;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Station;
+
+/** How evenly linings and drum are worn. */
+final class WearFigures {
+
+  private WearFigures() {}
+
+  static List<Figure> of(Bench bench) {
+    List<Figure> figures = new ArrayList<>();
+    bench
+        .fitted(Lining.class)
+        .forEach(
+            lining ->
+                thickness(lining)
+                    .map(found -> new Figure(lining.place().toString(), found.working()))
+                    .ifPresent(figures::add));
+    bench.one(Drum.class).flatMap(WearFigures::bore).ifPresent(figures::add);
+    return figures;
+  }
+
+  /** Both edges of three places, or nothing: an edge left out may be the thin one. */
+  private static Optional<LiningThickness> thickness(Lining lining) {
+    Optional<AtPlace> camEnd = edges(lining, Station.CAM_END);
+    Optional<AtPlace> centre = edges(lining, Station.SHOE_CENTRE);
+    Optional<AtPlace> anchorEnd = edges(lining, Station.ANCHOR_END);
+    return camEnd.flatMap(
+        cam ->
+            centre.flatMap(
+                middle -> anchorEnd.map(anchor -> LiningThickness.of(cam, middle, anchor))));
+  }
+
+  private static Optional<AtPlace> edges(Lining lining, Station station) {
+    List<Length> read = Bench.at(lining.thickness(), station);
+    return read.size() == 2 ? Optional.of(new AtPlace(read.get(0), read.get(1))) : Optional.empty();
+  }
+
+  private static Optional<Figure> bore(Drum drum) {
+    List<Length> open = Bench.at(drum.diameter(), Station.OPEN_SIDE);
+    List<Length> middle = Bench.at(drum.diameter(), Station.MIDDLE);
+    List<Length> closed = Bench.at(drum.diameter(), Station.CLOSED_SIDE);
+    boolean complete = open.size() > 1 && middle.size() > 1 && closed.size() > 1;
+    return complete
+        ? Optional.of(
+            new Figure(drum.place().toString(), DrumBore.of(open, middle, closed).working()))
+        : Optional.empty();
+  }
+}
