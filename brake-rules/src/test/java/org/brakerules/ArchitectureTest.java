@@ -129,6 +129,8 @@ class ArchitectureTest {
               "org.brakerules.calc.stroke..",
               "org.brakerules.calc.trust..",
               "org.brakerules.calc.wear..",
+              "org.brakerules.figure..",
+              "..internal.figure..",
               "..internal.check..",
               "..internal.decide..",
               "..internal.fact..",

@@ -86,13 +86,41 @@ class FiguresTest {
   }
 
   @Test
+  void what_a_figure_lacks_is_named() {
+    BrakeJobBuilder job =
+        job(
+            Layout.UNKNOWN,
+            Camshaft.asFound(LEFT)
+                .endPlay(at(Station.SPLINE_END, Method.DIAL_INDICATOR, "0.042 in"))
+                .build(),
+            CamshaftBushing.asFound(LEFT, Station.HEAD_END)
+                .bore(at(Station.HEAD_END, Method.BORE_GAUGE, "1.521 in"))
+                .build(),
+            Lining.asFound(LEFT, Station.UPPER)
+                .thickness(at(Station.SHOE_CENTRE, Method.CALIPER, "0.25 in"))
+                .build(),
+            Drum.asFound(LEFT).diameter(at(Station.MIDDLE, Method.DRUM_GAUGE, "16.62 in")).build(),
+            Chamber.asFound(LEFT).appliedStroke(stroke("1.75 in", Moment.AS_FOUND)).build());
+    assertThat(missing(job, "end-play.shims")).containsExactly("band of the end play");
+    assertThat(missing(job, "radial-play")).containsExactly("diameter of the journal at this end");
+    assertThat(missing(job, "lining.evenness"))
+        .containsExactly("thickness at both edges of cam end, shoe centre and anchor end");
+    assertThat(missing(job, "drum.bore"))
+        .containsExactly("two diameters or more at open side, middle and closed side");
+    assertThat(missing(job, "stroke.power")).containsExactly("free stroke of the same moment");
+    assertThat(missing(job, "stroke.reserve")).containsExactly("rated stroke of the chamber");
+    assertThat(missing(job, "cam-rotation.used"))
+        .containsExactly("thickness of a new lining, by the maker");
+  }
+
+  @Test
   void play_in_four_directions_is_stated_as_sizes() {
     BrakeJobBuilder job =
         job(TYPE_30, CamshaftBushing.asFound(LEFT, Station.HEAD_END).build())
             .size(new StatedSize(Size.PLAY_UP_AND_DOWN, HEAD, Length.parse("0.018 in")))
             .size(new StatedSize(Size.PLAY_UP_IN_FRONT, HEAD, Length.parse("0.031 in")))
             .size(new StatedSize(Size.PLAY_FRONT_TO_REAR, HEAD, Length.parse("0.016 in")));
-    assertThat(figures(job)).extracting(one -> one.working().id()).isEmpty();
+    assertThat(figures(job)).noneMatch(one -> one.working().id().equals("radial-play.one-sided"));
     job.size(new StatedSize(Size.PLAY_DOWN_IN_FRONT, HEAD, Length.parse("0.012 in")));
     assertThat(results(job, "radial-play.one-sided"))
         .containsExactly(

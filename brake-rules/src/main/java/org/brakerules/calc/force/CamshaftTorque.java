@@ -43,16 +43,25 @@ public record CamshaftTorque(Estimate<Torque> torque, Working working) {
             TorqueUnit.POUND_FORCE_INCH);
     Estimate<Torque> estimate = new Estimate<>(torque);
     Working working =
-        Working.of(
-                "force.camshaft-torque",
-                "Torque on the camshaft",
-                "torque = push-rod force x arm x sine of the angle between them",
-                Basis.estimate(Standing.DERIVED, "a force on a lever"))
+        start()
             .given("push-rod force", force)
             .given("arm", arm)
             .given("angle between rod and arm", angle)
             .step(force + " x " + arm + " x " + sine + " = " + estimate)
             .result("camshaft torque", estimate);
     return new CamshaftTorque(estimate, working);
+  }
+
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "force.camshaft-torque",
+        "Torque on the camshaft",
+        "torque = push-rod force x arm x sine of the angle between them",
+        Basis.estimate(Standing.DERIVED, "a force on a lever"));
   }
 }

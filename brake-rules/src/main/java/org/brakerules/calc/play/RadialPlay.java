@@ -53,13 +53,25 @@ public record RadialPlay(Length play, Working working) {
               + "; measure both again.");
     }
     Length play = bore.minus(journal);
-    Basis basis = Basis.exact(Standing.DERIVED, "clearance on the diameter");
     return new RadialPlay(
         play,
-        Working.of("radial-play", TITLE, "play = bore - journal", basis)
+        byDiameters()
             .given("bore", bore)
             .given("journal", journal)
             .step(bore + " - " + journal + " = " + play)
             .result("play", play));
+  }
+
+  /** The play of bore and journal without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return byDiameters().missing(what);
+  }
+
+  private static Working byDiameters() {
+    return Working.of(
+        "radial-play",
+        TITLE,
+        "play = bore - journal",
+        Basis.exact(Standing.DERIVED, "clearance on the diameter"));
   }
 }

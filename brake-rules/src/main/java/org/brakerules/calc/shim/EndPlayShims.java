@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.calc.Working;
 import org.brakerules.model.quantity.Length;
 
 /**
@@ -39,6 +40,11 @@ public final class EndPlayShims {
     }
     ShimChoice choice = choice(endPlay, band, fitted, discarded, atHand);
     return new ShimPlan(choice, ShimWorking.of(endPlay, band, fitted, discarded, atHand, choice));
+  }
+
+  /** The work without a choice, where something must be known first. */
+  public static Working missing(String what) {
+    return ShimWorking.start().missing(what);
   }
 
   private static ShimChoice choice(

@@ -22,11 +22,7 @@ final class ShimWorking {
       Collection<ShimPiece> atHand,
       ShimChoice choice) {
     Working working =
-        Working.of(
-                "end-play.shims",
-                "Shims for the end play",
-                "end play = end play measured + shims taken out - shims put in",
-                Basis.exact(Standing.DERIVED, "every stack of the shims at hand was tried"))
+        start()
             .given("end play", endPlay)
             .given("band", band.min() + " to " + band.max())
             .given("shims fitted", listed(fitted))
@@ -36,6 +32,14 @@ final class ShimWorking {
             ? working
             : working.given("shims fitted and not fit to go back", discarded);
     return result(given, endPlay, discarded, choice);
+  }
+
+  static Working start() {
+    return Working.of(
+        "end-play.shims",
+        "Shims for the end play",
+        "end play = end play measured + shims taken out - shims put in",
+        Basis.exact(Standing.DERIVED, "every stack of the shims at hand was tried"));
   }
 
   private static Working result(

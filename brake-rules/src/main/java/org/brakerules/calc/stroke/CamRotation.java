@@ -32,14 +32,7 @@ public record CamRotation(Estimate<Angle> used, Working working) {
     Length atRoller = atShoe.plus(atShoe).plus(roller);
     Angle used = degrees(Lever.of(atRoller, lift).inDegrees());
     Working working =
-        Working.of(
-                "cam-rotation.used",
-                "Rotation of the cam used up by wear",
-                "rotation = (2 x (lining + drum on its radius) + roller) / lift radius",
-                Basis.estimate(
-                    Standing.DERIVED,
-                    "the shoe turns about its anchor, so that its centre moves half as far as its"
-                        + " roller"))
+        start()
             .given("wear of the lining", lining)
             .given("wear of the drum on its radius", drum)
             .given("wear of the roller on its radius", roller)
@@ -103,5 +96,21 @@ public record CamRotation(Estimate<Angle> used, Working working) {
   private static Angle degrees(BigDecimal degrees) {
     BigDecimal rounded = degrees.setScale(1, RoundingMode.HALF_EVEN);
     return new Angle(rounded.movePointRight(6).longValueExact(), AngleUnit.DEGREE);
+  }
+
+  /** The rotation used without a result, where something must be known first. */
+  public static Working usedMissing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "cam-rotation.used",
+        "Rotation of the cam used up by wear",
+        "rotation = (2 x (lining + drum on its radius) + roller) / lift radius",
+        Basis.estimate(
+            Standing.DERIVED,
+            "the shoe turns about its anchor, so that its centre moves half as far as its"
+                + " roller"));
   }
 }

@@ -44,13 +44,20 @@ public record PowerStroke(Length stroke, Working working) {
         .missing("both strokes measured again: the applied one must be the longer");
   }
 
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
   private static Working start(Length applied, Length free) {
+    return start().given("applied stroke", applied).given("free stroke", free);
+  }
+
+  private static Working start() {
     return Working.of(
-            "stroke.power",
-            "Power stroke",
-            "power stroke = applied stroke - free stroke",
-            Basis.exact(Standing.COMMON_PRACTICE, "long with a good free stroke: flex or play"))
-        .given("applied stroke", applied)
-        .given("free stroke", free);
+        "stroke.power",
+        "Power stroke",
+        "power stroke = applied stroke - free stroke",
+        Basis.exact(Standing.COMMON_PRACTICE, "long with a good free stroke: flex or play"));
   }
 }

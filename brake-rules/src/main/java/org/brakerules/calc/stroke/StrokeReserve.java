@@ -35,15 +35,7 @@ public record StrokeReserve(
     Length hot = cold.minus(HOT_DRUM);
     Length worn = hot.minus(LINING_WEAR);
     Working working =
-        Working.of(
-                "stroke.reserve",
-                "Reserve of stroke",
-                "reserve = full stroke - applied stroke; less "
-                    + HOT_DRUM
-                    + " for a hot drum; less "
-                    + LINING_WEAR
-                    + " for lining wear",
-                Basis.estimate(Standing.GOVERNMENT, "a province's air brake handbook"))
+        start()
             .given("full stroke", full)
             .given("applied stroke", applied)
             .step("cold " + full + " - " + applied + " = " + cold)
@@ -53,5 +45,22 @@ public record StrokeReserve(
             .result("reserve, drum hot", new Estimate<>(hot))
             .result("reserve, drum hot and linings worn", new Estimate<>(worn));
     return new StrokeReserve(cold, new Estimate<>(hot), new Estimate<>(worn), working);
+  }
+
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "stroke.reserve",
+        "Reserve of stroke",
+        "reserve = full stroke - applied stroke; less "
+            + HOT_DRUM
+            + " for a hot drum; less "
+            + LINING_WEAR
+            + " for lining wear",
+        Basis.estimate(Standing.GOVERNMENT, "a province's air brake handbook"));
   }
 }

@@ -37,11 +37,7 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
     Length outOfRound = most(depths.stream().map(DrumBore::spread).toList());
     Length taper = most(openSide).minus(most(closedSide)).abs();
     Working working =
-        Working.of(
-                "drum.bore",
-                "Bore of the drum",
-                "out of round = largest - smallest of one depth; taper = open side - closed side",
-                Basis.exact(Standing.COMMON_PRACTICE, "three depths, four places 45 deg apart"))
+        start()
             .given("open side", openSide)
             .given("middle", middle)
             .given("closed side", closedSide)
@@ -69,5 +65,18 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
 
   private static Length most(Collection<Length> lengths) {
     return lengths.stream().max(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "drum.bore",
+        "Bore of the drum",
+        "out of round = largest - smallest of one depth; taper = open side - closed side",
+        Basis.exact(Standing.COMMON_PRACTICE, "three depths, four places 45 deg apart"));
   }
 }

@@ -43,11 +43,7 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
     Length across =
         places.stream().map(AtPlace::difference).max(Comparator.naturalOrder()).orElseThrow();
     Working working =
-        Working.of(
-                "lining.evenness",
-                "How evenly the lining is worn",
-                "taper = cam end - anchor end; across the edges = inboard - outboard; without sign",
-                Basis.exact(Standing.COMMON_PRACTICE, "three places, both edges"))
+        start()
             .given("cam end, inboard and outboard", pair(camEnd))
             .given("shoe centre, inboard and outboard", pair(centre))
             .given("anchor end, inboard and outboard", pair(anchorEnd))
@@ -73,5 +69,18 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
 
   private static String pair(AtPlace place) {
     return place.inboard() + ", " + place.outboard();
+  }
+
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "lining.evenness",
+        "How evenly the lining is worn",
+        "taper = cam end - anchor end; across the edges = inboard - outboard; without sign",
+        Basis.exact(Standing.COMMON_PRACTICE, "three places, both edges"));
   }
 }

@@ -78,7 +78,9 @@ final class ForceFigures {
     String about = bench.wheelEnd().toString();
     PushRodForce force = PushRodForce.of(COMPARED_AT, area);
     figures.add(new Figure(about, force.working()));
-    if (arm.isPresent()) {
+    if (arm.isEmpty()) {
+      figures.add(new Figure(about, CamshaftTorque.missing("effective length of the arm")));
+    } else {
       figures.add(new Figure(about, AreaTimesLength.of(area, arm.get()).working()));
       torque(bench).ifPresent(torque -> figures.add(new Figure(about, torque.working())));
       wheel(bench, force, arm.get()).ifPresent(wheel -> figures.add(new Figure(about, wheel)));

@@ -41,6 +41,9 @@ final class PlayFigures {
       figures.add(new Figure(about, RadialPlay.byDiameters(bore.get(), journal.get()).working()));
       figures.add(new Figure(about, share(bench, about, bore.get(), journal.get())));
     }
+    if (bore.isPresent() && journal.isEmpty()) {
+      figures.add(new Figure(about, RadialPlay.missing("diameter of the journal at this end")));
+    }
     oneSided(bench, about).ifPresent(figures::add);
   }
 

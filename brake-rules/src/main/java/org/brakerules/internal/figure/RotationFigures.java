@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.calc.stroke.CamRotation;
 import org.brakerules.figure.Figure;
@@ -29,26 +30,31 @@ final class RotationFigures {
   }
 
   private static Optional<Figure> used(Bench bench) {
-    return liningWear(bench)
-        .flatMap(
-            lining ->
-                drumWear(bench)
-                    .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), lift(bench))))
-        .map(used -> new Figure(bench.wheelEnd().toString(), used.working()));
+    Optional<Length> thinnest = thinnest(bench);
+    if (thinnest.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Length> lining = bench.size(Size.NEW_LINING).map(thick -> thick.minus(thinnest.get()));
+    Working working =
+        lining
+            .filter(worn -> !worn.isNegative())
+            .map(worn -> used(bench, worn))
+            .orElseGet(() -> CamRotation.usedMissing("thickness of a new lining, by the maker"));
+    return Optional.of(new Figure(bench.wheelEnd().toString(), working));
   }
 
-  /** By the lining that has lost most: it lets its shoe go farthest. */
-  private static Optional<Length> liningWear(Bench bench) {
+  private static Working used(Bench bench, Length lining) {
+    return drumWear(bench)
+        .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), lift(bench)).working())
+        .orElseGet(() -> CamRotation.usedMissing("diameter of the drum, measured and nominal"));
+  }
+
+  /** The lining that has lost most lets its shoe go farthest. */
+  private static Optional<Length> thinnest(Bench bench) {
     return bench
-        .size(Size.NEW_LINING)
-        .flatMap(
-            thick ->
-                bench
-                    .fitted(Lining.class)
-                    .flatMap(lining -> Bench.at(lining.thickness(), Station.SHOE_CENTRE).stream())
-                    .min(Comparator.naturalOrder())
-                    .map(thick::minus))
-        .filter(worn -> !worn.isNegative());
+        .fitted(Lining.class)
+        .flatMap(lining -> Bench.at(lining.thickness(), Station.SHOE_CENTRE).stream())
+        .min(Comparator.naturalOrder());
   }
 
   private static Optional<Length> drumWear(Bench bench) {

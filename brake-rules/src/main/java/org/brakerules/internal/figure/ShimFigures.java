@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.shim.EndPlayBand;
 import org.brakerules.calc.shim.EndPlayShims;
 import org.brakerules.calc.shim.ShimPiece;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.decision.LimitInForce;
-import org.brakerules.model.decision.Standing;
 import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.part.Camshaft;
 import org.brakerules.model.part.PartKind;
@@ -48,30 +46,33 @@ final class ShimFigures {
     Optional<Length> endPlay =
         bench.one(Camshaft.class).flatMap(shaft -> Bench.last(shaft.endPlay()));
     Optional<EndPlayBand> band = band();
-    if (endPlay.isPresent() && band.isPresent()) {
-      figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
-      if (!shims(Station.HEAD_END).isEmpty()) {
-        figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
-      }
+    if (endPlay.isEmpty()) {
+      return figures;
+    }
+    if (band.isEmpty()) {
+      figures.add(figure(Station.SPLINE_END, missing(endPlay.get(), "band of the end play")));
+      return figures;
+    }
+    figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
+    if (!shims(Station.HEAD_END).isEmpty()) {
+      figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
     }
     return figures;
   }
 
   private Figure stack(Length endPlay, EndPlayBand band, Station station) {
     boolean known = shims(station).stream().allMatch(shim -> shim.thickness().taken());
-    return new Figure(
-        bench.wheelEnd() + "/shim/" + station.id(),
-        known ? chosen(endPlay, band, station) : withoutThickness(endPlay));
+    return figure(
+        station,
+        known ? chosen(endPlay, band, station) : missing(endPlay, "thickness of each shim fitted"));
   }
 
-  private static Working withoutThickness(Length endPlay) {
-    return Working.of(
-            "end-play.shims",
-            "Shims for the end play",
-            "end play = end play measured + shims taken out - shims put in",
-            Basis.exact(Standing.DERIVED, "every stack of the shims at hand is tried"))
-        .given("end play", endPlay)
-        .missing("thickness of each shim fitted");
+  private Figure figure(Station station, Working working) {
+    return new Figure(bench.wheelEnd() + "/shim/" + station.id(), working);
+  }
+
+  private static Working missing(Length endPlay, String what) {
+    return EndPlayShims.missing(what).given("end play", endPlay);
   }
 
   private Working chosen(Length endPlay, EndPlayBand band, Station station) {

@@ -7,6 +7,7 @@ import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.PowerStroke;
 import org.brakerules.calc.stroke.StrokeReserve;
 import org.brakerules.figure.Figure;
+import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.part.Chamber;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Measurement;
@@ -30,14 +31,23 @@ final class StrokeFigures {
     for (Moment moment : Moment.values()) {
       Optional<Length> applied = at(chamber.appliedStroke(), moment);
       Optional<Length> free = at(chamber.freeStroke(), moment);
-      if (applied.isPresent() && free.isPresent()) {
-        figures.add(new Figure(about, power(applied.get(), free.get())));
-      }
-      Optional<Length> full = bench.layout().chamber().ratedStroke();
-      if (applied.isPresent() && full.isPresent()) {
-        figures.add(new Figure(about, StrokeReserve.of(full.get(), applied.get()).working()));
+      if (applied.isPresent()) {
+        figures.add(new Figure(about, power(applied.get(), free)));
+        figures.add(new Figure(about, reserve(bench.layout().chamber(), applied.get())));
       }
     }
+  }
+
+  private static Working reserve(ChamberSize chamber, Length applied) {
+    return chamber
+        .ratedStroke()
+        .map(full -> StrokeReserve.of(full, applied).working())
+        .orElseGet(() -> StrokeReserve.missing("rated stroke of the chamber"));
+  }
+
+  private static Working power(Length applied, Optional<Length> free) {
+    return free.map(length -> power(applied, length))
+        .orElseGet(() -> PowerStroke.missing("free stroke of the same moment"));
   }
 
   private static Working power(Length applied, Length free) {

@@ -3,6 +3,7 @@ package org.brakerules.internal.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.calc.Working;
 import org.brakerules.calc.wear.DrumBore;
 import org.brakerules.calc.wear.LiningThickness;
 import org.brakerules.calc.wear.LiningThickness.AtPlace;
@@ -23,11 +24,24 @@ final class WearFigures {
         .fitted(Lining.class)
         .forEach(
             lining ->
-                thickness(lining)
-                    .map(found -> new Figure(lining.place().toString(), found.working()))
+                evenness(lining)
+                    .map(working -> new Figure(lining.place().toString(), working))
                     .ifPresent(figures::add));
     bench.one(Drum.class).flatMap(WearFigures::bore).ifPresent(figures::add);
     return figures;
+  }
+
+  private static Optional<Working> evenness(Lining lining) {
+    if (!lining.thickness().taken()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        thickness(lining)
+            .map(LiningThickness::working)
+            .orElseGet(
+                () ->
+                    LiningThickness.missing(
+                        "thickness at both edges of cam end, shoe centre and anchor end")));
   }
 
   /** Both edges of three places, or nothing: an edge left out may be the thin one. */
@@ -50,10 +64,14 @@ final class WearFigures {
     List<Length> open = Bench.at(drum.diameter(), Station.OPEN_SIDE);
     List<Length> middle = Bench.at(drum.diameter(), Station.MIDDLE);
     List<Length> closed = Bench.at(drum.diameter(), Station.CLOSED_SIDE);
+    if (!drum.diameter().taken()) {
+      return Optional.empty();
+    }
     boolean complete = open.size() > 1 && middle.size() > 1 && closed.size() > 1;
-    return complete
-        ? Optional.of(
-            new Figure(drum.place().toString(), DrumBore.of(open, middle, closed).working()))
-        : Optional.empty();
+    Working working =
+        complete
+            ? DrumBore.of(open, middle, closed).working()
+            : DrumBore.missing("two diameters or more at open side, middle and closed side");
+    return Optional.of(new Figure(drum.place().toString(), working));
   }
 }
