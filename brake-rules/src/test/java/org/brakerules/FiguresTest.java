@@ -113,6 +113,27 @@ class FiguresTest {
         .containsExactly("thickness of a new lining, by the maker");
   }
 
+  /** Prying bends the bracket into the reading, so it makes no play. */
+  @Test
+  void only_a_shaft_lifted_by_hand_shows_its_play_on_a_dial() {
+    BrakeJobBuilder pried =
+        job(
+            TYPE_30,
+            CamshaftBushing.asFound(LEFT, Station.HEAD_END)
+                .radialPlay(at(Station.HEAD_END, Method.DIAL_INDICATOR_PRIED, "0.031 in"))
+                .build());
+    assertThat(missing(pried, "radial-play"))
+        .containsExactly("whole movement of a dial, the shaft lifted by hand");
+    BrakeJobBuilder lifted =
+        job(
+            TYPE_30,
+            CamshaftBushing.asFound(LEFT, Station.HEAD_END)
+                .radialPlay(at(Station.HEAD_END, Method.DIAL_INDICATOR_LIFTED_BY_HAND, "0.021 in"))
+                .build());
+    assertThat(results(lifted, "radial-play"))
+        .containsExactly(new Working.Named("play", "0.021 in"));
+  }
+
   @Test
   void play_in_four_directions_is_stated_as_sizes() {
     BrakeJobBuilder job =
@@ -171,6 +192,19 @@ class FiguresTest {
         .containsExactly(new Working.Named("wheel force", "about 3430.35 lbf"));
   }
 
+  /** Read at the arm a backlash is several times as large, so it is not levered up once more. */
+  @Test
+  void only_a_backlash_at_the_pitch_radius_is_lost_motion_of_the_spline() {
+    BrakeJobBuilder job =
+        job(
+            TYPE_30,
+            ARM,
+            Camshaft.asFound(LEFT)
+                .splineBacklash(at(Station.CLEVIS_HOLE, Method.DIAL_INDICATOR, "0.150 in"))
+                .build());
+    assertThat(figures(job)).noneMatch(one -> one.working().id().equals("lost-motion"));
+  }
+
   @Test
   void plays_that_only_a_size_states_are_part_of_the_lost_motion() {
     BrakeJobBuilder job =
@@ -203,8 +237,7 @@ class FiguresTest {
         job(
             TYPE_30,
             Chamber.asFound(LEFT)
-                .freeStroke(
-                    stroke("0.5 in", Moment.AS_FOUND).and(read("0.6 in", Moment.AFTER_WORK)))
+                .freeStroke(free("0.5 in", Moment.AS_FOUND).and(pried("0.6 in", Moment.AFTER_WORK)))
                 .appliedStroke(
                     stroke("1.75 in", Moment.AS_FOUND).and(read("0.6 in", Moment.AFTER_WORK)))
                 .build());
@@ -285,6 +318,15 @@ class FiguresTest {
   }
 
   private static Reading<Length> read(String value, Moment moment) {
+    return Reading.of(Length.parse(value), Station.WHOLE_PART, Method.FULL_APPLICATION)
+        .taken(moment);
+  }
+
+  private static Measurement<Length> free(String value, Moment moment) {
+    return Measurement.of(pried(value, moment));
+  }
+
+  private static Reading<Length> pried(String value, Moment moment) {
     return Reading.of(Length.parse(value), Station.WHOLE_PART, Method.PRIED_BY_HAND).taken(moment);
   }
 }

@@ -26,11 +26,9 @@ public record RadialPlay(Length play, Working working) {
     if (wholeMovement.isNegative()) {
       throw new IllegalArgumentException("No movement of a dial: " + wholeMovement);
     }
-    Basis basis =
-        Basis.exact(Standing.COMMON_PRACTICE, "lifted by hand; prying bends the bracket into it");
     return new RadialPlay(
         wholeMovement,
-        Working.of("radial-play", TITLE, "play = whole movement of the dial", basis)
+        byDial()
             .given("whole movement", wholeMovement)
             .step("play = " + wholeMovement)
             .result("play", wholeMovement));
@@ -73,5 +71,18 @@ public record RadialPlay(Length play, Working working) {
         TITLE,
         "play = bore - journal",
         Basis.exact(Standing.DERIVED, "clearance on the diameter"));
+  }
+
+  /** The play by a dial without a result, where something must be known first. */
+  public static Working dialMissing(String what) {
+    return byDial().missing(what);
+  }
+
+  private static Working byDial() {
+    return Working.of(
+        "radial-play",
+        TITLE,
+        "play = whole movement of the dial",
+        Basis.exact(Standing.COMMON_PRACTICE, "lifted by hand; prying bends the bracket into it"));
   }
 }

@@ -1,6 +1,5 @@
 package org.brakerules.calc.wear;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.brakerules.calc.Basis;
@@ -54,13 +53,6 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
             .result("taper", taper)
             .result("across the edges", across);
     return new LiningThickness(thinnest, taper, across, working);
-  }
-
-  /** How much the thinnest places of several linings differ, not below zero. */
-  public static Length between(Collection<LiningThickness> linings) {
-    List<Length> all = linings.stream().map(LiningThickness::thinnest).toList();
-    Length most = all.stream().max(Comparator.naturalOrder()).orElseThrow();
-    return most.minus(least(all));
   }
 
   private static Length least(List<Length> lengths) {

@@ -15,6 +15,7 @@ import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
@@ -79,6 +80,20 @@ record Bench(
     return readings.isEmpty()
         ? Optional.empty()
         : Optional.of(readings.get(readings.size() - 1).value());
+  }
+
+  /** The reading that was taken last of those taken in one of these ways. */
+  static <Q extends Quantity<Q>> Optional<Q> last(Measurement<Q> measurement, Method... ways) {
+    List<Method> accepted = List.of(ways);
+    return measurement.readings().stream()
+        .filter(reading -> accepted.contains(reading.method()))
+        .map(Reading::value)
+        .reduce((first, second) -> second);
+  }
+
+  /** The reading that was taken last at a station. */
+  static <Q extends Quantity<Q>> Optional<Q> lastAt(Measurement<Q> measurement, Station station) {
+    return at(measurement, station).stream().reduce((first, second) -> second);
   }
 
   /** The readings of one station, in the order taken. */

@@ -98,7 +98,8 @@ final class ForceFigures {
         .flatMap(
             drum ->
                 rolling.map(tyre -> new WheelForce.Sizes(arm, CamGeometry.COMMON_LIFT, drum, tyre)))
-        .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working());
+        .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working())
+        .map(working -> working.missing("friction of the lining; 0.35 taken for every wheel"));
   }
 
   /** The type of a chamber is its effective area in square inches, where it is a number. */

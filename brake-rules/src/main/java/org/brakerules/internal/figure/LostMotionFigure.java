@@ -20,6 +20,7 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
 
 /** What each looseness that was measured costs in stroke, before and after what is replaced. */
@@ -56,7 +57,7 @@ final class LostMotionFigure {
   }
 
   private Working working(LostMotion lost) {
-    Working working = lost.working();
+    Working working = assumed(lost.working(), lost.geometry());
     Set<Looseness> cured = cured(lost);
     if (!cured.isEmpty()) {
       working = working.result("left once what is decided is replaced", lost.without(cured));
@@ -65,6 +66,19 @@ final class LostMotionFigure {
     return limit.isPresent()
         ? working.result("share of the stroke limit " + limit.get(), lost.shareOf(limit.get()))
         : working;
+  }
+
+  /** What is not stated and taken to be common. */
+  private Working assumed(Working working, CamGeometry levers) {
+    Working more = working;
+    if (positive(Size.SPLINE_PITCH_RADIUS).isEmpty()) {
+      more =
+          more.missing("pitch radius of the spline; a common " + levers.splineRadius() + " taken");
+    }
+    if (positive(Size.CAM_LIFT_RADIUS).isEmpty()) {
+      more = more.missing("lift radius of the cam; a common " + levers.lift() + " taken");
+    }
+    return more;
   }
 
   private static Working withoutArm() {
@@ -106,7 +120,7 @@ final class LostMotionFigure {
         .ifPresent(play -> plays.put(Looseness.PIN_IN_CLEVIS, play));
     bench
         .one(Camshaft.class)
-        .flatMap(shaft -> Bench.last(shaft.splineBacklash()))
+        .flatMap(shaft -> Bench.lastAt(shaft.splineBacklash(), Station.SPLINE_PITCH_RADIUS))
         .ifPresent(play -> plays.put(Looseness.SPLINE, play));
     bench.size(Size.PLAY_OF_PIN_IN_ARM).ifPresent(play -> plays.put(Looseness.PIN_IN_ARM, play));
     bench
@@ -134,7 +148,12 @@ final class LostMotionFigure {
   private Optional<Length> radialPlay(Station station) {
     return bench
         .at(CamshaftBushing.class, station)
-        .flatMap(bushing -> Bench.last(bushing.radialPlay()));
+        .flatMap(
+            bushing ->
+                Bench.last(
+                    bushing.radialPlay(),
+                    Method.DIAL_INDICATOR_LIFTED_BY_HAND,
+                    Method.BORE_LESS_JOURNAL));
   }
 
   private Optional<Length> arm() {

@@ -17,6 +17,8 @@ import org.brakerules.model.part.CamshaftBushing;
 import org.brakerules.model.part.ClevisPin;
 import org.brakerules.model.part.PinSize;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Reading;
 
 /** The play of the camshaft in its bushings, and the fit of the clevis pins. */
 final class PlayFigures {
@@ -32,9 +34,7 @@ final class PlayFigures {
 
   private static void radial(Bench bench, CamshaftBushing bushing, List<Figure> figures) {
     String about = bushing.place().toString();
-    Bench.last(bushing.radialPlay())
-        .map(RadialPlay::byDial)
-        .ifPresent(play -> figures.add(new Figure(about, play.working())));
+    byDial(bushing).ifPresent(working -> figures.add(new Figure(about, working)));
     Optional<Length> bore = Bench.last(bushing.bore());
     Optional<Length> journal = journal(bench, bushing);
     if (bore.isPresent() && journal.isPresent() && journal.get().compareTo(bore.get()) <= 0) {
@@ -45,6 +45,19 @@ final class PlayFigures {
       figures.add(new Figure(about, RadialPlay.missing("diameter of the journal at this end")));
     }
     oneSided(bench, about).ifPresent(figures::add);
+  }
+
+  /** Pried, the bracket bends into the reading; worked out from diameters, there was no dial. */
+  private static Optional<Working> byDial(CamshaftBushing bushing) {
+    List<Reading<Length>> readings = bushing.radialPlay().readings();
+    Optional<Working> play =
+        Bench.last(bushing.radialPlay(), Method.DIAL_INDICATOR_LIFTED_BY_HAND)
+            .map(movement -> RadialPlay.byDial(movement).working());
+    boolean another =
+        readings.stream().anyMatch(reading -> reading.method() != Method.BORE_LESS_JOURNAL);
+    return play.isEmpty() && another
+        ? Optional.of(RadialPlay.dialMissing("whole movement of a dial, the shaft lifted by hand"))
+        : play;
   }
 
   private static Working share(Bench bench, String about, Length bore, Length journal) {
@@ -75,10 +88,7 @@ final class PlayFigures {
   private static Optional<Length> journal(Bench bench, CamshaftBushing bushing) {
     return bench
         .one(Camshaft.class)
-        .flatMap(
-            shaft ->
-                Bench.at(shaft.journalDiameter(), bushing.station()).stream()
-                    .reduce((first, second) -> second));
+        .flatMap(shaft -> Bench.lastAt(shaft.journalDiameter(), bushing.station()));
   }
 
   private static Optional<Figure> fit(Bench bench, ClevisPin pin) {

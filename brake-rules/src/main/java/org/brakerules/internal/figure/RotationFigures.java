@@ -15,6 +15,7 @@ import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Lining;
 import org.brakerules.model.quantity.Angle;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
 
 /** How much rotation of the cam wear has used, how much is left, and how much lining that is. */
@@ -46,6 +47,7 @@ final class RotationFigures {
   private static Working used(Bench bench, Length lining) {
     return drumWear(bench)
         .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), lift(bench)).working())
+        .map(working -> working.missing("wear of the rollers; taken as none"))
         .orElseGet(() -> CamRotation.usedMissing("diameter of the drum, measured and nominal"));
   }
 
@@ -72,7 +74,7 @@ final class RotationFigures {
 
   private static Optional<Figure> left(Bench bench) {
     Optional<Camshaft> shaft = bench.one(Camshaft.class);
-    Optional<Angle> turned = shaft.flatMap(one -> Bench.last(one.rotation()));
+    Optional<Angle> turned = shaft.flatMap(one -> Bench.last(one.rotation(), Method.PROTRACTOR));
     Optional<LimitInForce> limit = bench.limit("camshaft.rotation.max");
     if (turned.isEmpty() || limit.isEmpty()) {
       return Optional.empty();

@@ -44,7 +44,9 @@ final class ShimFigures {
   List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
     Optional<Length> endPlay =
-        bench.one(Camshaft.class).flatMap(shaft -> Bench.last(shaft.endPlay()));
+        bench
+            .one(Camshaft.class)
+            .flatMap(shaft -> Bench.lastAt(shaft.endPlay(), Station.SPLINE_END));
     Optional<EndPlayBand> band = band();
     if (endPlay.isEmpty()) {
       return figures;

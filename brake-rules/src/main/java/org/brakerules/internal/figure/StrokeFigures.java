@@ -11,6 +11,7 @@ import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.part.Chamber;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 
@@ -29,8 +30,8 @@ final class StrokeFigures {
   private static void strokes(Bench bench, Chamber chamber, List<Figure> figures) {
     String about = chamber.place().toString();
     for (Moment moment : Moment.values()) {
-      Optional<Length> applied = at(chamber.appliedStroke(), moment);
-      Optional<Length> free = at(chamber.freeStroke(), moment);
+      Optional<Length> applied = at(chamber.appliedStroke(), Method.FULL_APPLICATION, moment);
+      Optional<Length> free = at(chamber.freeStroke(), Method.PRIED_BY_HAND, moment);
       if (applied.isPresent()) {
         figures.add(new Figure(about, power(applied.get(), free)));
         figures.add(new Figure(about, reserve(bench.layout().chamber(), applied.get())));
@@ -56,9 +57,9 @@ final class StrokeFigures {
         : PowerStroke.unusable(applied, free);
   }
 
-  private static Optional<Length> at(Measurement<Length> strokes, Moment moment) {
+  private static Optional<Length> at(Measurement<Length> strokes, Method method, Moment moment) {
     return strokes.readings().stream()
-        .filter(reading -> reading.moment() == moment)
+        .filter(reading -> reading.method() == method && reading.moment() == moment)
         .map(Reading::value)
         .reduce((first, second) -> second);
   }

@@ -7,6 +7,7 @@ import org.brakerules.calc.Working;
 import org.brakerules.calc.wear.DrumBore;
 import org.brakerules.calc.wear.LiningThickness;
 import org.brakerules.calc.wear.LiningThickness.AtPlace;
+import org.brakerules.calc.wear.ShoeDifference;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Lining;
@@ -27,8 +28,19 @@ final class WearFigures {
                 evenness(lining)
                     .map(working -> new Figure(lining.place().toString(), working))
                     .ifPresent(figures::add));
+    betweenShoes(bench).ifPresent(figures::add);
     bench.one(Drum.class).flatMap(WearFigures::bore).ifPresent(figures::add);
     return figures;
+  }
+
+  private static Optional<Figure> betweenShoes(Bench bench) {
+    Optional<LiningThickness> upper =
+        bench.at(Lining.class, Station.UPPER).flatMap(WearFigures::thickness);
+    Optional<LiningThickness> lower =
+        bench.at(Lining.class, Station.LOWER).flatMap(WearFigures::thickness);
+    return upper
+        .flatMap(one -> lower.map(other -> ShoeDifference.of(one, other)))
+        .map(found -> new Figure(bench.wheelEnd().toString(), found.working()));
   }
 
   private static Optional<Working> evenness(Lining lining) {

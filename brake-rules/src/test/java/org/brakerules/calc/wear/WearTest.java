@@ -29,7 +29,8 @@ class WearTest {
   void the_shoes_of_a_wheel_are_held_against_each_other_by_their_thinnest() {
     LiningThickness upper = lining("0.41 0.40", "0.52 0.55", "0.60 0.61");
     LiningThickness lower = lining("0.50 0.50", "0.31 0.32", "0.55 0.55");
-    assertThat(LiningThickness.between(List.of(upper, lower))).isEqualTo(Length.inches("0.09"));
+    assertThat(ShoeDifference.of(upper, lower).difference()).isEqualTo(Length.inches("0.09"));
+    assertThat(ShoeDifference.of(lower, upper).difference()).isEqualTo(Length.inches("0.09"));
   }
 
   @Test
