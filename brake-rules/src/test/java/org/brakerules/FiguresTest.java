@@ -30,6 +30,7 @@ import org.brakerules.model.part.Lining;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.PinSize;
 import org.brakerules.model.part.Scope;
+import org.brakerules.model.part.Shim;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.part.WheelEndPath;
@@ -228,6 +229,39 @@ class FiguresTest {
     assertThat(results(job, "end-play.shims"))
         .contains(new Working.Named("put in", "1 x 0.03 in new"))
         .contains(new Working.Named("end play", "0.012 in"));
+  }
+
+  @Test
+  void an_end_play_inside_its_band_moves_no_shim() {
+    BrakeJobBuilder job =
+        job(
+                TYPE_30,
+                Camshaft.asFound(LEFT)
+                    .endPlay(at(Station.SPLINE_END, Method.DIAL_INDICATOR, "0.012 in"))
+                    .build())
+            .shimsAtHand(new ShimsAtHand(Length.parse("0.010 in"), 2, Condition.NEW));
+    assertThat(results(job, "end-play.shims"))
+        .containsExactly(
+            new Working.Named("inside the band, leave the shims; end play", "0.012 in"));
+  }
+
+  @Test
+  void a_shim_that_nobody_decided_on_or_of_no_thickness_is_in_no_stack() {
+    assertThat(missing(withShim("0.030 in"), "end-play.shims"))
+        .containsExactly("a decision on each shim fitted: look at it first");
+    assertThat(missing(withShim("0 in"), "end-play.shims"))
+        .containsExactly("thickness of each shim fitted");
+  }
+
+  private static BrakeJobBuilder withShim(String thickness) {
+    return job(
+        TYPE_30,
+        Camshaft.asFound(LEFT)
+            .endPlay(at(Station.SPLINE_END, Method.DIAL_INDICATOR, "0.042 in"))
+            .build(),
+        Shim.asFound(LEFT, Station.SPLINE_END)
+            .thickness(at(Station.SPLINE_END, Method.MICROMETER, thickness))
+            .build());
   }
 
   /** An applied stroke no longer than the free one was misread, and makes no figure. */

@@ -9,7 +9,7 @@ import org.brakerules.model.quantity.Length;
  * Shims of one thickness that may go into a stack.
  *
  * @param thickness the thickness of each, above zero
- * @param count how many there are, from 1 to {@value #MOST}
+ * @param count how many there are, from 1 to 99
  * @param condition whether they came off a brake, and are fit to go back, or out of a box
  */
 public record ShimsAtHand(

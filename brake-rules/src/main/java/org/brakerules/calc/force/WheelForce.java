@@ -60,7 +60,9 @@ public record WheelForce(Estimate<Force> force, Working working) {
                 "Braking force of one wheel",
                 "force = 2 x friction x push-rod force x arm / lift radius x drum radius / rolling"
                     + " radius x efficiency",
-                Basis.estimate(Standing.PRESS, "published accident-reconstruction worksheet"))
+                Basis.estimate(
+                    Standing.PRESS,
+                    "published accident-reconstruction worksheet; can be off by a factor of two"))
             .given("push-rod force", pushRod)
             .given("friction", friction)
             .given("arm", sizes.arm())

@@ -42,6 +42,14 @@ public final class EndPlayShims {
     return new ShimPlan(choice, ShimWorking.of(endPlay, band, fitted, discarded, atHand, choice));
   }
 
+  /** The work where the end play is inside its band as it is: no shim is touched for its sake. */
+  public static Working inBand(Length endPlay, EndPlayBand band) {
+    return ShimWorking.start()
+        .given("end play", endPlay)
+        .given("band", band.min() + " to " + band.max())
+        .result("inside the band, leave the shims; end play", endPlay);
+  }
+
   /** The work without a choice, where something must be known first. */
   public static Working missing(String what) {
     return ShimWorking.start().missing(what);

@@ -47,7 +47,7 @@ final class ShimWorking {
     if (choice instanceof ShimChoice.Fits fits) {
       return working
           .step(step(endPlay, discarded, fits))
-          .result("take out", listed(fits.takeOut()))
+          .result("take out", takenOut(fits, discarded))
           .result("put in", listed(fits.putIn()))
           .result("end play", fits.endPlay());
     }
@@ -66,6 +66,15 @@ final class ShimWorking {
     return working
         .step("nothing moves, so that how hard the parts press on each other is not known")
         .missing("end play with shims taken out until the shaft moves");
+  }
+
+  private static String takenOut(ShimChoice.Fits fits, Length discarded) {
+    boolean noneFit = fits.takeOut().isEmpty();
+    if (discarded.nanometres() == 0) {
+      return listed(fits.takeOut());
+    }
+    String unfit = "every shim not fit to go back, " + discarded + " together";
+    return noneFit ? unfit : listed(fits.takeOut()) + ", and " + unfit;
   }
 
   private static String step(Length endPlay, Length discarded, ShimChoice.Fits fits) {

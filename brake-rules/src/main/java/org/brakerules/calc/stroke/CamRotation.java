@@ -66,7 +66,8 @@ public record CamRotation(Estimate<Angle> used, Working working) {
             .result("rotation left", left);
     return left.isNegative()
         ? working
-        : working.result("lining that may still wear", liningLeft(left, lift));
+        : working.result(
+            "that is, of lining (its own limit may come first)", liningLeft(left, lift));
   }
 
   /**

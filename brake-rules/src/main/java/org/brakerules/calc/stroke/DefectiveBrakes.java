@@ -63,7 +63,7 @@ public record DefectiveBrakes(int whole, int half, int needed, Working working) 
             "Defective brakes by their stroke",
             "defective = whole + half / 2, rounded down; a fifth = brakes / 5, rounded up",
             Basis.exact(
-                Standing.PRESS, "the fifth as read in the press; how halves count is from memory"))
+                Standing.MEMORY, "the fifth as read in the press; how halves count from memory"))
         .given("service brakes looked at", brakes)
         .given("1/4 in or more beyond the limit", whole)
         .given("less beyond it", half)

@@ -88,6 +88,7 @@ public record LostMotion(
    */
   public Optional<StrokeCost> costliest() {
     return costs.stream()
+        .filter(cost -> armMovement.isEmpty() || !cost.isMeasuredAtArm())
         .filter(cost -> cost.stroke().value().nanometres() > 0)
         .min(Comparator.comparing((StrokeCost cost) -> cost.stroke().value()).reversed());
   }
@@ -98,15 +99,24 @@ public record LostMotion(
   }
 
   private Length sum(Set<Looseness> cured) {
-    boolean armCounts =
-        armMovement.isPresent() && cured.stream().noneMatch(Looseness::isMeasuredAtArm);
     List<StrokeCost> counted =
         costs.stream()
             .filter(cost -> !cured.contains(cost.looseness()))
-            .filter(cost -> !armCounts || !cost.isMeasuredAtArm())
+            .filter(cost -> armMovement.isEmpty() || !cost.isMeasuredAtArm())
             .toList();
     Length sum = add(counted);
-    return armCounts ? sum.plus(armMovement.orElseThrow()) : sum;
+    return armMovement.map(measured -> sum.plus(atArm(measured, cured))).orElse(sum);
+  }
+
+  /** Of a measured movement no more is cured than the part was estimated to give. */
+  private Length atArm(Length measured, Set<Looseness> cured) {
+    List<StrokeCost> gone =
+        costs.stream()
+            .filter(StrokeCost::isMeasuredAtArm)
+            .filter(cost -> cured.contains(cost.looseness()))
+            .toList();
+    Length left = gone.isEmpty() ? measured : measured.minus(add(gone));
+    return left.isNegative() ? left.minus(left) : left;
   }
 
   private Length add(List<StrokeCost> some) {

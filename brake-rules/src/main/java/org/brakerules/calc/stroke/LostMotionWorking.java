@@ -1,6 +1,5 @@
 package org.brakerules.calc.stroke;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
@@ -44,8 +43,13 @@ final class LostMotionWorking {
             .given("movement at the clevis hole, cam held", measured.get())
             .step("the measured " + measured.get() + " counts instead of spline and gear");
     Optional<Length> difference = lost.differenceAtArm();
-    return difference.isPresent()
-        ? more.result("measured less estimated at the arm", difference.get())
+    return difference.isPresent() ? compared(more, difference.get()) : more;
+  }
+
+  private static Working compared(Working working, Length difference) {
+    Working more = working.result("measured less estimated at the arm", difference);
+    return difference.isNegative()
+        ? more.missing("arm, spline and gear measured again: the parts are more than the whole")
         : more;
   }
 
@@ -65,7 +69,7 @@ final class LostMotionWorking {
     if (nothingKnown) {
       return working;
     }
-    boolean all = Arrays.stream(Looseness.values()).count() == lost.costs().size();
+    boolean all = working.missing().isEmpty();
     Working more = working.result(all ? "lost motion" : "lost motion known so far", lost.total());
     Optional<StrokeCost> costliest = lost.costliest();
     return costliest.isPresent()

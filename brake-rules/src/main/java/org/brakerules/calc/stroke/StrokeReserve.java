@@ -44,6 +44,12 @@ public record StrokeReserve(
             .result("reserve, drum cold", cold)
             .result("reserve, drum hot", new Estimate<>(hot))
             .result("reserve, drum hot and linings worn", new Estimate<>(worn));
+    if (worn.nanometres() <= 0) {
+      working =
+          working.result(
+              "at nothing or below",
+              "the push rod is at the end of its travel, with no force left");
+    }
     return new StrokeReserve(cold, new Estimate<>(hot), new Estimate<>(worn), working);
   }
 

@@ -1,7 +1,9 @@
 package org.brakerules.internal.figure;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.brakerules.internal.decide.InspectedPart;
 import org.brakerules.model.decision.Check;
@@ -61,17 +63,24 @@ record Bench(
     return parts.stream().flatMap(part -> part.checks().stream());
   }
 
-  /** A size stated for the whole wheel end. */
+  /** A size of which a wheel end has but one, stated for it or for one of its parts. */
   Optional<Length> size(Size size) {
-    return size(size, wheelEnd.toString());
+    return nearest(
+        size,
+        one -> one.covers(wheelEnd.toString()) || one.on().startsWith(wheelEnd.toString() + "/"));
   }
 
-  /** A size stated for the part or wheel end at a path; of several the one stated last. */
+  /** A size stated for the part at a path, or for more than it. */
   Optional<Length> size(Size size, String path) {
+    return nearest(size, one -> one.covers(path));
+  }
+
+  /** The one that names its parts most closely. */
+  private Optional<Length> nearest(Size size, Predicate<StatedSize> isMeant) {
     return sizes.stream()
-        .filter(one -> one.size() == size && one.covers(path))
-        .map(StatedSize::value)
-        .reduce((first, second) -> second);
+        .filter(one -> one.size() == size && isMeant.test(one))
+        .max(Comparator.comparing(one -> one.on().length()))
+        .map(StatedSize::value);
   }
 
   /** The reading that was taken last. */

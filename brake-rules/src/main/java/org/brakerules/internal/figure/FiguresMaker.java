@@ -25,6 +25,7 @@ public final class FiguresMaker {
   private final BrakeJob job;
   private final List<Bench> benches;
   private final Set<Place> replaced;
+  private final Set<Place> good;
 
   /**
    * Lays out the parts of a job.
@@ -34,11 +35,15 @@ public final class FiguresMaker {
   public FiguresMaker(BrakeJob job, Tables tables, List<Decision> decisions) {
     this.job = job;
     this.benches = benches(job, tables);
-    this.replaced =
-        decisions.stream()
-            .filter(decision -> decision.disposition() == Disposition.REPLACE)
-            .map(Decision::part)
-            .collect(Collectors.toSet());
+    this.replaced = decided(decisions, Set.of(Disposition.REPLACE));
+    this.good = decided(decisions, Set.of(Disposition.REUSE, Disposition.CLEAN));
+  }
+
+  private static Set<Place> decided(List<Decision> decisions, Set<Disposition> wanted) {
+    return decisions.stream()
+        .filter(decision -> wanted.contains(decision.disposition()))
+        .map(Decision::part)
+        .collect(Collectors.toSet());
   }
 
   /** The figures of each wheel end, in path order. */
@@ -57,7 +62,7 @@ public final class FiguresMaker {
     figures.addAll(StrokeFigures.of(bench));
     figures.addAll(PlayFigures.of(bench));
     lostMotion.figure().ifPresent(figures::add);
-    figures.addAll(new ShimFigures(bench, job.shimsAtHand(), replaced).figures());
+    figures.addAll(new ShimFigures(bench, job.shimsAtHand(), replaced, good).figures());
     figures.addAll(RotationFigures.of(bench));
     figures.addAll(WearFigures.of(bench));
     figures.addAll(ForceFigures.of(bench));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.calc.Estimate;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.force.AreaTimesLength;
 import org.brakerules.calc.force.AxleBalance;
@@ -17,9 +18,11 @@ import org.brakerules.model.job.Size;
 import org.brakerules.model.part.PushRod;
 import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.quantity.Angle;
+import org.brakerules.model.quantity.Force;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.quantity.Torque;
+import org.brakerules.model.reading.Method;
 
 /** Estimates of force at one pressure, for holding one brake against another. */
 final class ForceFigures {
@@ -43,6 +46,9 @@ final class ForceFigures {
    * The torques on the camshafts of one axle held against each other; empty unless both are known.
    */
   static Optional<Figure> acrossAxle(Bench one, Bench other) {
+    if (measuredAngle(one).isPresent() != measuredAngle(other).isPresent()) {
+      return Optional.empty();
+    }
     return turning(one)
         .flatMap(left -> turning(other).map(right -> AxleBalance.of(left, right)))
         .map(balance -> new Figure(one.wheelEnd() + ", " + other.wheelEnd(), balance.working()));
@@ -55,15 +61,28 @@ final class ForceFigures {
         .filter(torque -> torque.newtonMetres().signum() > 0);
   }
 
+  /** Empty where the angle that was measured cannot be one. */
   private static Optional<CamshaftTorque> torque(Bench bench) {
-    return area(bench)
-        .flatMap(
-            area ->
-                arm(bench)
-                    .map(
-                        arm ->
-                            CamshaftTorque.of(
-                                PushRodForce.of(COMPARED_AT, area).force(), arm, angle(bench))));
+    Angle angle = measuredAngle(bench).orElse(RIGHT_ANGLE);
+    return isUsable(angle)
+        ? area(bench)
+            .flatMap(area -> arm(bench).map(arm -> CamshaftTorque.of(force(area), arm, angle)))
+        : Optional.empty();
+  }
+
+  private static Working torqueWork(Bench bench) {
+    Optional<CamshaftTorque> torque = torque(bench);
+    if (torque.isEmpty()) {
+      return CamshaftTorque.missing("angle between rod and arm, measured again");
+    }
+    Working working = torque.get().working();
+    return measuredAngle(bench).isPresent()
+        ? working
+        : working.missing("angle between rod and arm; a right angle taken");
+  }
+
+  private static Estimate<Force> force(BigDecimal area) {
+    return PushRodForce.of(COMPARED_AT, area).force();
   }
 
   private static Optional<Length> arm(Bench bench) {
@@ -82,7 +101,7 @@ final class ForceFigures {
       figures.add(new Figure(about, CamshaftTorque.missing("effective length of the arm")));
     } else {
       figures.add(new Figure(about, AreaTimesLength.of(area, arm.get()).working()));
-      torque(bench).ifPresent(torque -> figures.add(new Figure(about, torque.working())));
+      figures.add(new Figure(about, torqueWork(bench)));
       wheel(bench, force, arm.get()).ifPresent(wheel -> figures.add(new Figure(about, wheel)));
     }
   }
@@ -95,11 +114,16 @@ final class ForceFigures {
         .layout()
         .drumDiameter()
         .map(CamRotation::onRadius)
-        .flatMap(
-            drum ->
-                rolling.map(tyre -> new WheelForce.Sizes(arm, CamGeometry.COMMON_LIFT, drum, tyre)))
+        .flatMap(drum -> rolling.map(tyre -> new WheelForce.Sizes(arm, lift(bench), drum, tyre)))
         .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working())
         .map(working -> working.missing("friction of the lining; 0.35 taken for every wheel"));
+  }
+
+  private static Length lift(Bench bench) {
+    return bench
+        .size(Size.CAM_LIFT_RADIUS)
+        .filter(length -> length.nanometres() > 0)
+        .orElse(CamGeometry.COMMON_LIFT);
   }
 
   /** The type of a chamber is its effective area in square inches, where it is a number. */
@@ -108,11 +132,13 @@ final class ForceFigures {
     return type.matches("[1-9][0-9]?") ? Optional.of(new BigDecimal(type)) : Optional.empty();
   }
 
-  private static Angle angle(Bench bench) {
+  private static Optional<Angle> measuredAngle(Bench bench) {
     return bench
         .one(PushRod.class)
-        .flatMap(rod -> Bench.last(rod.angleApplied()))
-        .filter(angle -> angle.microdegrees() > 0 && angle.compareTo(STRAIGHT) < 0)
-        .orElse(RIGHT_ANGLE);
+        .flatMap(rod -> Bench.last(rod.angleApplied(), Method.PROTRACTOR));
+  }
+
+  private static boolean isUsable(Angle angle) {
+    return angle.microdegrees() > 0 && angle.compareTo(STRAIGHT) < 0;
   }
 }

@@ -60,7 +60,10 @@ final class LostMotionFigure {
     Working working = assumed(lost.working(), lost.geometry());
     Set<Looseness> cured = cured(lost);
     if (!cured.isEmpty()) {
-      working = working.result("left once what is decided is replaced", lost.without(cured));
+      working =
+          working.result(
+              "left of it once what is decided is replaced, new parts without play",
+              lost.without(cured));
     }
     Optional<Length> limit = bench.limit(STROKE_LIMIT).map(found -> (Length) found.value());
     return limit.isPresent()

@@ -27,17 +27,20 @@ final class ShimFigures {
   private final Bench bench;
   private final List<ShimsAtHand> atHand;
   private final Set<Place> replaced;
+  private final Set<Place> good;
 
   /**
    * Knows the stock and the parts that go.
    *
    * @param atHand the shims that may go in
    * @param replaced the parts that are decided to be replaced
+   * @param good the parts that go back, cleaned or as they are
    */
-  ShimFigures(Bench bench, List<ShimsAtHand> atHand, Set<Place> replaced) {
+  ShimFigures(Bench bench, List<ShimsAtHand> atHand, Set<Place> replaced, Set<Place> good) {
     this.bench = bench;
     this.atHand = atHand;
     this.replaced = replaced;
+    this.good = good;
   }
 
   /** One stack at a time: that at the spline end, where the end play is set, before the other. */
@@ -63,10 +66,35 @@ final class ShimFigures {
   }
 
   private Figure stack(Length endPlay, EndPlayBand band, Station station) {
-    boolean known = shims(station).stream().allMatch(shim -> shim.thickness().taken());
-    return figure(
-        station,
-        known ? chosen(endPlay, band, station) : missing(endPlay, "thickness of each shim fitted"));
+    return figure(station, work(endPlay, band, station));
+  }
+
+  private Working work(Length endPlay, EndPlayBand band, Station station) {
+    List<Shim> shims = shims(station);
+    if (!shims.stream().allMatch(ShimFigures::isMeasured)) {
+      return missing(endPlay, "thickness of each shim fitted");
+    }
+    if (!shims.stream().map(Shim::place).allMatch(this::isDecided)) {
+      return missing(endPlay, "a decision on each shim fitted: look at it first");
+    }
+    boolean nothingGoes = shims.stream().map(Shim::place).noneMatch(replaced::contains);
+    return nothingGoes && band.contains(endPlay)
+        ? EndPlayShims.inBand(endPlay, band)
+        : oneStackOnly(chosen(endPlay, band, station));
+  }
+
+  private static boolean isMeasured(Shim shim) {
+    return Bench.last(shim.thickness()).filter(thick -> thick.nanometres() > 0).isPresent();
+  }
+
+  private boolean isDecided(Place shim) {
+    return replaced.contains(shim) || good.contains(shim);
+  }
+
+  private Working oneStackOnly(Working working) {
+    return shims(Station.HEAD_END).isEmpty()
+        ? working
+        : working.result("change one stack only", "this one or the one at the other end");
   }
 
   private Figure figure(Station station, Working working) {

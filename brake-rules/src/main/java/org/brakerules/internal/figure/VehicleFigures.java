@@ -47,7 +47,13 @@ final class VehicleFigures {
     if (brakes < 2) {
       return Optional.empty();
     }
-    return Optional.of(new Figure("", DefectiveBrakes.of((int) brakes, beyond(strokes)).working()));
+    return Optional.of(
+        new Figure(
+            "",
+            DefectiveBrakes.of((int) brakes, beyond(strokes))
+                .working()
+                .missing(
+                    "stroke of every other brake: the fifth is of all brakes of the vehicle")));
   }
 
   /** A brake that is beyond two limits counts by the one it is farther beyond. */

@@ -37,7 +37,7 @@ public final class Drawings {
   public static void write(Map<String, String> drawings, Path folder) throws IOException {
     Files.createDirectories(folder);
     for (Map.Entry<String, String> drawing : drawings.entrySet()) {
-      Path unfinished = Files.createTempFile(folder, "drawing", ".part");
+      Path unfinished = folder.resolve(drawing.getKey() + ".part");
       try {
         Files.writeString(unfinished, drawing.getValue());
         Files.move(

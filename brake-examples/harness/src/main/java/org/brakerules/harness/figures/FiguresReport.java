@@ -36,7 +36,7 @@ public final class FiguresReport {
       chapter(end.wheelEnd().toString(), end.figures());
     }
     if (!figures.vehicle().isEmpty()) {
-      chapter("All brakes inspected", figures.vehicle());
+      chapter("Over several wheel ends", figures.vehicle());
     }
   }
 
