@@ -98,6 +98,11 @@ public record LostMotion(
     return LostMotionWorking.of(this);
   }
 
+  /** The work without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return LostMotionWorking.start().missing(what);
+  }
+
   private Length sum(Set<Looseness> cured) {
     List<StrokeCost> counted =
         costs.stream()

@@ -16,11 +16,7 @@ final class LostMotionWorking {
 
   static Working of(LostMotion lost) {
     Working working =
-        Working.of(
-                "lost-motion",
-                "Lost motion as push-rod stroke",
-                "stroke = play x lever from where it is to the push rod; all added",
-                BASIS)
+        start()
             .given("arm", lost.geometry().arm())
             .given("pitch radius of the spline", lost.geometry().splineRadius())
             .given("lift radius of the cam", lost.geometry().lift());
@@ -31,6 +27,14 @@ final class LostMotionWorking {
               .step(cost.looseness().inWords() + ": " + cost.step(lost.geometry()));
     }
     return results(missing(atArm(working, lost), lost), lost);
+  }
+
+  static Working start() {
+    return Working.of(
+        "lost-motion",
+        "Lost motion as push-rod stroke",
+        "stroke = play x lever from where it is to the push rod; all added",
+        BASIS);
   }
 
   private static Working atArm(Working working, LostMotion lost) {

@@ -148,7 +148,7 @@ public final class Checks {
 
   private <Q extends Quantity<Q>> Check check(
       AppliedLimit limit, Part part, Measurement<Q> measurement) {
-    List<Reading<Q>> readings = measurement.readings().stream().map(this::trusted).toList();
+    List<Reading<Q>> readings = trusted(measurement.readings());
     if (readings.isEmpty()) {
       return check(limit, part, CheckStatus.MISSING, Optional.empty(), Optional.empty());
     }
@@ -159,6 +159,12 @@ public final class Checks {
           limit, part, CheckStatus.WRONG_METHOD, Optional.of(readings.get(0)), Optional.empty());
     }
     return worst(limit, part, accepted);
+  }
+
+  private <Q extends Quantity<Q>> List<Reading<Q>> trusted(List<Reading<Q>> readings) {
+    return acceptance == Acceptance.GUARDED_IF_STATED
+        ? readings
+        : readings.stream().map(this::trusted).toList();
   }
 
   /** The reading with the uncertainty that counts under the acceptance of the job. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.internal.decide.InspectedPart;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.LimitInForce;
@@ -13,6 +14,7 @@ import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Presence;
+import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Quantity;
@@ -73,6 +75,27 @@ record Bench(
   /** A size stated for the part at a path, or for more than it. */
   Optional<Length> size(Size size, String path) {
     return nearest(size, one -> one.covers(path));
+  }
+
+  /** The same; empty if it is zero, which no lever and no wheel is. */
+  Optional<Length> positive(Size size) {
+    return size(size).filter(Bench::isPositive);
+  }
+
+  /** The effective length of the adjuster arm; empty if it was not measured or is zero. */
+  Optional<Length> arm() {
+    return one(SlackAdjuster.class)
+        .flatMap(adjuster -> last(adjuster.armLength()))
+        .filter(Bench::isPositive);
+  }
+
+  /** The lift radius of the cam: a common one if none is stated. */
+  Length lift() {
+    return positive(Size.CAM_LIFT_RADIUS).orElse(CamGeometry.COMMON_LIFT);
+  }
+
+  private static boolean isPositive(Length length) {
+    return length.nanometres() > 0;
   }
 
   /** The one that names its parts most closely. */

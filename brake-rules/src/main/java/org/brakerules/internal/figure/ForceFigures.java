@@ -11,12 +11,10 @@ import org.brakerules.calc.force.AxleBalance;
 import org.brakerules.calc.force.CamshaftTorque;
 import org.brakerules.calc.force.PushRodForce;
 import org.brakerules.calc.force.WheelForce;
-import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.calc.stroke.CamRotation;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.part.PushRod;
-import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.quantity.Angle;
 import org.brakerules.model.quantity.Force;
 import org.brakerules.model.quantity.Length;
@@ -38,7 +36,7 @@ final class ForceFigures {
 
   static List<Figure> of(Bench bench) {
     List<Figure> figures = new ArrayList<>();
-    area(bench).ifPresent(area -> forces(bench, area, arm(bench), figures));
+    area(bench).ifPresent(area -> forces(bench, area, bench.arm(), figures));
     return figures;
   }
 
@@ -66,7 +64,7 @@ final class ForceFigures {
     Angle angle = measuredAngle(bench).orElse(RIGHT_ANGLE);
     return isUsable(angle)
         ? area(bench)
-            .flatMap(area -> arm(bench).map(arm -> CamshaftTorque.of(force(area), arm, angle)))
+            .flatMap(area -> bench.arm().map(arm -> CamshaftTorque.of(force(area), arm, angle)))
         : Optional.empty();
   }
 
@@ -85,13 +83,6 @@ final class ForceFigures {
     return PushRodForce.of(COMPARED_AT, area).force();
   }
 
-  private static Optional<Length> arm(Bench bench) {
-    return bench
-        .one(SlackAdjuster.class)
-        .flatMap(adjuster -> Bench.last(adjuster.armLength()))
-        .filter(length -> length.nanometres() > 0);
-  }
-
   private static void forces(
       Bench bench, BigDecimal area, Optional<Length> arm, List<Figure> figures) {
     String about = bench.wheelEnd().toString();
@@ -108,22 +99,14 @@ final class ForceFigures {
 
   /** With the drum at its nominal size and a friction that both wheels are taken to have. */
   private static Optional<Working> wheel(Bench bench, PushRodForce force, Length arm) {
-    Optional<Length> rolling =
-        bench.size(Size.ROLLING_RADIUS).filter(length -> length.nanometres() > 0);
+    Optional<Length> rolling = bench.positive(Size.ROLLING_RADIUS);
     return bench
         .layout()
         .drumDiameter()
         .map(CamRotation::onRadius)
-        .flatMap(drum -> rolling.map(tyre -> new WheelForce.Sizes(arm, lift(bench), drum, tyre)))
+        .flatMap(drum -> rolling.map(tyre -> new WheelForce.Sizes(arm, bench.lift(), drum, tyre)))
         .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working())
         .map(working -> working.missing("friction of the lining; 0.35 taken for every wheel"));
-  }
-
-  private static Length lift(Bench bench) {
-    return bench
-        .size(Size.CAM_LIFT_RADIUS)
-        .filter(length -> length.nanometres() > 0)
-        .orElse(CamGeometry.COMMON_LIFT);
   }
 
   /** The type of a chamber is its effective area in square inches, where it is a number. */

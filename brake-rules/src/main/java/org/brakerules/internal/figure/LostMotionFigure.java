@@ -5,13 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.calc.stroke.Looseness;
 import org.brakerules.calc.stroke.LostMotion;
 import org.brakerules.figure.Figure;
-import org.brakerules.model.decision.Standing;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.part.Camshaft;
 import org.brakerules.model.part.CamshaftBushing;
@@ -40,7 +38,8 @@ final class LostMotionFigure {
   Optional<LostMotion> lostMotion() {
     Optional<Length> armMovement = adjuster().flatMap(one -> Bench.last(one.armMovement()));
     Map<Looseness, Length> plays = plays();
-    return arm()
+    return bench
+        .arm()
         .filter(length -> !plays.isEmpty() || armMovement.isPresent())
         .map(length -> LostMotion.of(geometry(length), plays, armMovement));
   }
@@ -51,9 +50,9 @@ final class LostMotionFigure {
     if (lost.isPresent()) {
       return Optional.of(new Figure(about(), working(lost.get())));
     }
-    return plays().isEmpty() || arm().isPresent()
+    return plays().isEmpty() || bench.arm().isPresent()
         ? Optional.empty()
-        : Optional.of(new Figure(about(), withoutArm()));
+        : Optional.of(new Figure(about(), LostMotion.missing("effective length of the arm")));
   }
 
   private Working working(LostMotion lost) {
@@ -74,23 +73,14 @@ final class LostMotionFigure {
   /** What is not stated and taken to be common. */
   private Working assumed(Working working, CamGeometry levers) {
     Working more = working;
-    if (positive(Size.SPLINE_PITCH_RADIUS).isEmpty()) {
+    if (bench.positive(Size.SPLINE_PITCH_RADIUS).isEmpty()) {
       more =
           more.missing("pitch radius of the spline; a common " + levers.splineRadius() + " taken");
     }
-    if (positive(Size.CAM_LIFT_RADIUS).isEmpty()) {
+    if (bench.positive(Size.CAM_LIFT_RADIUS).isEmpty()) {
       more = more.missing("lift radius of the cam; a common " + levers.lift() + " taken");
     }
     return more;
-  }
-
-  private static Working withoutArm() {
-    return Working.of(
-            "lost-motion",
-            "Lost motion as push-rod stroke",
-            "stroke = play x lever from where it is to the push rod; all added",
-            Basis.estimate(Standing.DERIVED, "levers of arm, spline and cam"))
-        .missing("effective length of the arm");
   }
 
   /** What a new part cures, of the plays that were measured. */
@@ -137,15 +127,10 @@ final class LostMotionFigure {
 
   /** What is not stated is taken to be common. */
   private CamGeometry geometry(Length arm) {
-    CamGeometry common = CamGeometry.common(arm);
     return new CamGeometry(
         arm,
-        positive(Size.SPLINE_PITCH_RADIUS).orElse(common.splineRadius()),
-        positive(Size.CAM_LIFT_RADIUS).orElse(common.lift()));
-  }
-
-  private Optional<Length> positive(Size size) {
-    return bench.size(size).filter(length -> length.nanometres() > 0);
+        bench.positive(Size.SPLINE_PITCH_RADIUS).orElse(CamGeometry.COMMON_SPLINE_RADIUS),
+        bench.lift());
   }
 
   private Optional<Length> radialPlay(Station station) {
@@ -157,12 +142,6 @@ final class LostMotionFigure {
                     bushing.radialPlay(),
                     Method.DIAL_INDICATOR_LIFTED_BY_HAND,
                     Method.BORE_LESS_JOURNAL));
-  }
-
-  private Optional<Length> arm() {
-    return adjuster()
-        .flatMap(one -> Bench.last(one.armLength()))
-        .filter(length -> length.nanometres() > 0);
   }
 
   private Optional<SlackAdjuster> adjuster() {

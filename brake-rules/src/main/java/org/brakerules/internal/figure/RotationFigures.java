@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.calc.Working;
-import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.calc.stroke.CamRotation;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.decision.LimitInForce;
@@ -46,7 +45,7 @@ final class RotationFigures {
 
   private static Working used(Bench bench, Length lining) {
     return drumWear(bench)
-        .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), lift(bench)).working())
+        .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), bench.lift()).working())
         .map(working -> working.missing("wear of the rollers; taken as none"))
         .orElseGet(() -> CamRotation.usedMissing("diameter of the drum, measured and nominal"));
   }
@@ -83,13 +82,6 @@ final class RotationFigures {
     return Optional.of(
         new Figure(
             shaft.orElseThrow().place().toString(),
-            CamRotation.left(turned.get(), most, lift(bench))));
-  }
-
-  private static Length lift(Bench bench) {
-    return bench
-        .size(Size.CAM_LIFT_RADIUS)
-        .filter(length -> length.nanometres() > 0)
-        .orElse(CamGeometry.COMMON_LIFT);
+            CamRotation.left(turned.get(), most, bench.lift())));
   }
 }
