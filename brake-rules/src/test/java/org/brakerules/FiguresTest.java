@@ -12,9 +12,13 @@ import org.brakerules.figure.JobFigures;
 import org.brakerules.figure.WheelEndFigures;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.BrakeJobBuilder;
+import org.brakerules.model.job.EarlierLining;
+import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.Odometer;
 import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.job.StatedSize;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.ChamberFamily;
 import org.brakerules.model.layout.ChamberSize;
@@ -35,6 +39,7 @@ import org.brakerules.model.part.Side;
 import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.Pressure;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
@@ -142,7 +147,8 @@ class FiguresTest {
             .size(new StatedSize(Size.PLAY_UP_AND_DOWN, HEAD, Length.parse("0.018 in")))
             .size(new StatedSize(Size.PLAY_UP_IN_FRONT, HEAD, Length.parse("0.031 in")))
             .size(new StatedSize(Size.PLAY_FRONT_TO_REAR, HEAD, Length.parse("0.016 in")));
-    assertThat(figures(job)).noneMatch(one -> one.working().id().equals("radial-play.one-sided"));
+    assertThat(missing(job, "radial-play.one-sided"))
+        .containsExactly("play in each of the four directions");
     job.size(new StatedSize(Size.PLAY_DOWN_IN_FRONT, HEAD, Length.parse("0.012 in")));
     assertThat(results(job, "radial-play.one-sided"))
         .containsExactly(
@@ -164,7 +170,8 @@ class FiguresTest {
         .containsExactly(
             new Working.Named("clearance", "0.022 in"),
             new Working.Named("wear of the pin", "0.005 in"),
-            new Working.Named("wear of the hole", "0.003 in"));
+            new Working.Named("wear of the hole", "0.003 in"),
+            new Working.Named("most clearance when both are new", "0.014 in"));
   }
 
   /** From the brief's mechanics: 1/2 in of lining and 0.060 in of drum radius are 128 degrees. */
@@ -181,16 +188,25 @@ class FiguresTest {
                     .build())
             .size(size(Size.NEW_LINING, "0.75 in"));
     assertThat(results(job, "cam-rotation.used"))
-        .containsExactly(new Working.Named("rotation used", "about 128.3 deg"));
+        .contains(new Working.Named("rotation used", "about 128.3 deg"));
+    assertThat(working(job, "cam-rotation.used").assumed())
+        .extracting(Working.Named::name)
+        .containsExactly("wear of the roller on its radius", "lift radius");
+    job.size(size(Size.NEW_ROLLER, "1.625 in"))
+        .size(size(Size.ROLLER, "1.605 in"))
+        .size(size(Size.CAM_LIFT_RADIUS, "0.5 in"));
+    assertThat(results(job, "cam-rotation.used"))
+        .contains(new Working.Named("rotation used", "about 129.5 deg"));
+    assertThat(working(job, "cam-rotation.used").assumed()).isEmpty();
   }
 
   /** Check case C15: a published reconstruction worksheet; the inputs are our own. */
   @Test
   void with_a_rolling_radius_there_is_a_wheel_force() {
     BrakeJobBuilder job = job(TYPE_30, ARM);
-    assertThat(figures(job)).noneMatch(one -> one.working().id().equals("force.wheel"));
+    assertThat(missing(job, "force.wheel")).containsExactly("rolling radius of the tyre");
     assertThat(results(job.size(size(Size.ROLLING_RADIUS, "20 in")), "force.wheel"))
-        .containsExactly(new Working.Named("wheel force", "about 3430.35 lbf"));
+        .containsExactly(new Working.Named("wheel force", "about 3430 lbf"));
   }
 
   /** Read at the arm a backlash is several times as large, so it is not levered up once more. */
@@ -280,7 +296,157 @@ class FiguresTest {
         .extracting(one -> one.working().results() + " " + one.working().missing())
         .containsExactly(
             "[Named[name=power stroke, value=1.25 in]] []",
-            "[] [both strokes measured again: the applied one must be the longer]");
+            "[] [applied stroke contradicts free stroke; measure both again]");
+  }
+
+  /**
+   * At a lower pressure the rod comes out less far, and the reserve would look longer than it is.
+   */
+  @Test
+  void a_stroke_at_another_pressure_than_the_law_wants_makes_no_reserve() {
+    Reading<Length> tooLittle =
+        Reading.of(Length.parse("1.75 in"), Station.WHOLE_PART, Method.FULL_APPLICATION)
+            .taken(Moment.AS_FOUND)
+            .atReservoirPressure(Pressure.parse("79 psi"));
+    BrakeJobBuilder job =
+        job(
+            TYPE_30,
+            Chamber.asFound(LEFT)
+                .freeStroke(free("0.5 in", Moment.AS_FOUND))
+                .appliedStroke(Measurement.of(tooLittle))
+                .build());
+    assertThat(figures(job)).noneMatch(one -> one.working().id().equals("stroke.reserve"));
+    assertThat(missing(job, "stroke.power"))
+        .containsExactly(
+            "applied stroke of the same moment, fully applied at a reservoir pressure from 80 psi"
+                + " to 90 psi");
+  }
+
+  @Test
+  void sizes_that_cannot_both_be_right_are_to_be_measured_again() {
+    BrakeJobBuilder job =
+        job(
+                TYPE_30,
+                Camshaft.asFound(LEFT)
+                    .journalDiameter(at(Station.HEAD_END, Method.MICROMETER, "1.502 in"))
+                    .build(),
+                CamshaftBushing.asFound(LEFT, Station.HEAD_END)
+                    .bore(at(Station.HEAD_END, Method.BORE_GAUGE, "1.501 in"))
+                    .build(),
+                ClevisPin.asFound(LEFT, Station.LARGE)
+                    .size(PinSize.HALF_INCH)
+                    .diameter(at(Station.LARGE, Method.MICROMETER, "0.509 in"))
+                    .build(),
+                Lining.asFound(LEFT, Station.UPPER)
+                    .thickness(at(Station.SHOE_CENTRE, Method.CALIPER, "0.76 in"))
+                    .build())
+            .size(size(Size.CLEVIS_PIN_HOLE, "0.508 in"))
+            .size(size(Size.NEW_LINING, "0.75 in"));
+    assertThat(missing(job, "radial-play"))
+        .containsExactly("journal contradicts bore; measure both again");
+    assertThat(missing(job, "clevis-pin.fit"))
+        .containsExactly("pin contradicts hole; measure both again");
+    assertThat(missing(job, "cam-rotation.used"))
+        .containsExactly(
+            "thickness of the lining contradicts that of a new one; measure both again");
+  }
+
+  /** 4 mm in 40,000 km leave about 22,500 km for 2.25 mm, own arithmetic. */
+  @Test
+  void a_lining_measured_before_tells_how_far_it_may_still_run() {
+    EarlierLining before =
+        new EarlierLining(
+            LEFT + "/lining/upper",
+            LocalDate.of(2026, 3, 2),
+            Length.parse("12.6 mm"),
+            Odometer.parse("400000 km"),
+            Odometer.parse("440000 km"));
+    Lining lining =
+        Lining.asFound(LEFT, Station.UPPER)
+            .thickness(at(Station.THINNEST_POINT, Method.CALIPER, "8.6 mm"))
+            .build();
+    BrakeJobBuilder job =
+        BrakeJob.builder()
+            .date(LocalDate.of(2026, 11, 20))
+            .ruleSet("us-federal")
+            .scope(Scope.CAMSHAFT_OUT)
+            .axle("", 2, AxleKind.DRIVE)
+            .wheelEnd(LEFT, TYPE_30, lining)
+            .earlierLining(before);
+    assertThat(results(job, "lining.life")).hasSize(1);
+    assertThat(working(job, "lining.life").steps().get(0))
+        .isEqualTo("40000 km x 2.25 mm / 4 mm = 22500 km");
+    assertThat(working(job, "lining.life").assumed())
+        .extracting(Working.Named::name)
+        .containsExactly("uncertainty of each");
+  }
+
+  @Test
+  void a_lining_that_grew_contradicts_what_it_was_before() {
+    EarlierLining before =
+        new EarlierLining(
+            LEFT + "/lining/upper",
+            LocalDate.of(2026, 3, 2),
+            Length.parse("8 mm"),
+            Odometer.parse("400000 km"),
+            Odometer.parse("440000 km"));
+    Lining lining =
+        Lining.asFound(LEFT, Station.UPPER)
+            .thickness(at(Station.THINNEST_POINT, Method.CALIPER, "8.6 mm"))
+            .build();
+    BrakeJobBuilder job = job(TYPE_30, lining).axle("", 2, AxleKind.DRIVE).earlierLining(before);
+    assertThat(missing(job, "lining.life"))
+        .containsExactly("thinnest now contradicts thinnest before; measure both again");
+  }
+
+  @Test
+  void play_of_the_small_pin_is_a_dead_band_of_a_linked_adjuster() {
+    assertThat(
+            results(
+                job(TYPE_30, ARM).size(size(Size.PLAY_OF_SMALL_PIN, "0.030 in")),
+                "adjuster.dead-band"))
+        .containsExactly(new Working.Named("dead band", "about 0.03 in"));
+  }
+
+  @Test
+  void shims_without_an_end_play_ask_for_it() {
+    BrakeJobBuilder job =
+        job(TYPE_30, Camshaft.asFound(LEFT).build())
+            .shimsAtHand(new ShimsAtHand(Length.parse("0.030 in"), 2, Condition.NEW));
+    assertThat(missing(job, "end-play.shims")).containsExactly("end play at the spline end");
+  }
+
+  @Test
+  void a_shim_that_one_wheel_end_takes_is_not_at_hand_for_the_next() {
+    Camshaft loose =
+        Camshaft.asFound(LEFT)
+            .endPlay(at(Station.SPLINE_END, Method.DIAL_INDICATOR, "0.062 in"))
+            .build();
+    Camshaft alsoLoose =
+        Camshaft.asFound(LEFT.partner())
+            .endPlay(at(Station.SPLINE_END, Method.DIAL_INDICATOR, "0.062 in"))
+            .build();
+    BrakeJobBuilder job =
+        job(TYPE_30, loose)
+            .wheelEnd(LEFT.partner(), TYPE_30, alsoLoose)
+            .makersLimit(
+                new MakersLimit(
+                    "camshaft.end-play.max", "", Length.parse("0.030 in"), "Invented sheet", "1"))
+            .makersLimit(
+                new MakersLimit(
+                    "camshaft.end-play.min", "", Length.parse("0.005 in"), "Invented sheet", "1"))
+            .shimsAtHand(new ShimsAtHand(Length.parse("0.040 in"), 1, Condition.NEW));
+    List<Working> shims =
+        BrakeRules.standard().figures(job.build()).wheelEnds().stream()
+            .flatMap(end -> end.figures().stream())
+            .map(Figure::working)
+            .filter(one -> one.id().equals("end-play.shims"))
+            .toList();
+    assertThat(shims.get(0).results()).contains(new Working.Named("put in", "1 x 0.04 in new"));
+    assertThat(shims.get(1).given())
+        .contains(
+            new Working.Named("shims at hand", "none"),
+            new Working.Named("shims at hand are those left by", LEFT.toString()));
   }
 
   @Test
@@ -353,6 +519,7 @@ class FiguresTest {
 
   private static Reading<Length> read(String value, Moment moment) {
     return Reading.of(Length.parse(value), Station.WHOLE_PART, Method.FULL_APPLICATION)
+        .atReservoirPressure(Pressure.parse("85 psi"))
         .taken(moment);
   }
 

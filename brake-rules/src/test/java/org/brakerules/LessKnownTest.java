@@ -21,6 +21,7 @@ import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
+import org.brakerules.model.reading.Contradiction;
 import org.brakerules.random.Answer;
 import org.brakerules.random.Dice;
 import org.brakerules.random.Seeds;
@@ -190,10 +191,11 @@ class LessKnownTest {
       return part.kind() == PartKind.SLACK_ADJUSTER
           && List.of(part.wheelEnd(), part.wheelEnd().partner()).contains(unlike.wheelEnd());
     }
-    if (evidence instanceof Evidence.UnlikePartner unlike) {
-      return unlike.matter().equals("arm-length")
-          && part.kind() == PartKind.SLACK_ADJUSTER
-          && Set.of(unlike.wheelEnd(), unlike.wheelEnd().partner()).contains(part.wheelEnd());
+    if (evidence instanceof Evidence.ReadingsContradict two) {
+      return two.part().wheelEnd().equals(part.wheelEnd())
+          && (two.part().equals(part)
+              || two.contradiction() == Contradiction.JOURNAL_IN_BORE
+                  && part.kind() == PartKind.CAMSHAFT);
     }
     return evidence instanceof Evidence.AlsoReplaced also
         && also.kind() == part.kind()

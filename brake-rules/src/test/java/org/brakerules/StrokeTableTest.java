@@ -91,7 +91,10 @@ class StrokeTableTest {
     "2021-10-15, false",
   })
   void the_text_in_force_on_the_day_decides(LocalDate day, boolean over) {
-    SoundBrake brake = chamber(size("clamp", "36", "standard", null)).on(day);
+    SoundBrake brake =
+        chamber(size("clamp", "36", "standard", null))
+            .builtOn(Optional.of(LocalDate.of(2011, 3, 1)))
+            .on(day);
     assertThat(isOver(brake, "2.40 in")).isEqualTo(over);
   }
 

@@ -71,6 +71,7 @@ public final class FiguresWriter {
     }
     out.writeStringField("title", working.title());
     named("given", working.given());
+    named("assumed", working.assumed());
     out.writeStringField("formula", working.formula());
     texts("steps", working.steps());
     named("results", working.results());

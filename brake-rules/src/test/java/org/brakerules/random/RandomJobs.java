@@ -67,7 +67,7 @@ public final class RandomJobs {
     for (String unit : dice.percent(15) ? List.of("tractor", "trailer-1") : List.of("")) {
       Optional<LocalDate> builtOn =
           dice.percent(70) ? Optional.of(around(turnsOfBuilding())) : Optional.empty();
-      builtOn.ifPresent(day -> job.builtOn(unit, day));
+      builtOn.filter(day -> !day.isAfter(date)).ifPresent(day -> job.builtOn(unit, day));
       for (int axle = dice.percent(95) ? 1 : 2; axle > 0; axle--) {
         Aim aim = Aim.any(dice);
         aims.add(aim);

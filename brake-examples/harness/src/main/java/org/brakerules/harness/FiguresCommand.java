@@ -80,6 +80,11 @@ final class FiguresCommand implements Callable<Integer> {
   }
 
   private boolean isDrawn(Map<String, String> drawings, Path into) {
+    if (drawings.isEmpty()) {
+      terminal.complain(
+          into + ": nothing to draw, for no reading meets a limit and no play is known");
+      return true;
+    }
     try {
       Drawings.write(drawings, into);
       return true;

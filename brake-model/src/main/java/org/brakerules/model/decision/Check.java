@@ -1,5 +1,6 @@
 package org.brakerules.model.decision;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.quantity.Quantity;
@@ -25,4 +26,10 @@ public record Check(
     CheckStatus status,
     Optional<LimitInForce> limit,
     Optional<Reading<?>> reading,
-    Optional<Quantity<?>> margin) {}
+    Optional<Quantity<?>> margin) {
+
+  /** The property in words, such as {@code radial play}. */
+  public String propertyInWords() {
+    return property.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+  }
+}

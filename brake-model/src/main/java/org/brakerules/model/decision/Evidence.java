@@ -4,6 +4,7 @@ import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.reading.Contradiction;
 
 /** What a reason rests on. */
 public sealed interface Evidence {
@@ -55,4 +56,16 @@ public sealed interface Evidence {
    * @param matter in what they differ
    */
   record UnlikePartner(WheelEndPath wheelEnd, AxleMatter matter) implements Evidence {}
+
+  /**
+   * Two readings that cannot both be right.
+   *
+   * @param part the part they speak of
+   * @param contradiction what they say that cannot be
+   * @param reading the one, as it was written down
+   * @param otherReading the other, as it was written down
+   */
+  record ReadingsContradict(
+      Place part, Contradiction contradiction, String reading, String otherReading)
+      implements Evidence {}
 }

@@ -16,6 +16,7 @@ import org.brakerules.model.part.Scope;
  * @param acceptance how the uncertainty of a reading counts against a limit
  * @param shimsAtHand shims that may go in to set the end play
  * @param sizes sizes stated for the figures
+ * @param earlierLinings how thick linings were at an earlier inspection, for the figures
  * @param makersLimits limits of the maker that the shop has at hand
  * @param units the vehicle, or the units of the combination, with what was inspected of each
  */
@@ -27,18 +28,20 @@ public record BrakeJob(
     Acceptance acceptance,
     List<ShimsAtHand> shimsAtHand,
     List<StatedSize> sizes,
+    List<EarlierLining> earlierLinings,
     List<MakersLimit> makersLimits,
     List<VehicleUnit> units) {
 
   /**
    * Keeps its own copies of the lists.
    *
-   * @throws IllegalArgumentException if there is no unit, if two have the same name, or if one of
-   *     several has none
+   * @throws IllegalArgumentException if there is no unit, if two have the same name, if one of
+   *     several has none, or if one was built after the inspection
    */
   public BrakeJob {
     shimsAtHand = List.copyOf(shimsAtHand);
     sizes = List.copyOf(sizes);
+    earlierLinings = List.copyOf(earlierLinings);
     makersLimits = List.copyOf(makersLimits);
     units = List.copyOf(units);
     if (units.isEmpty()) {
@@ -49,6 +52,14 @@ public record BrakeJob(
     }
     if (units.size() > 1 && units.stream().anyMatch(unit -> unit.name().isEmpty())) {
       throw new IllegalArgumentException("Name each unit of a combination, such as tractor.");
+    }
+    units.stream().flatMap(unit -> unit.builtOn().stream()).forEach(day -> refuseAfter(date, day));
+  }
+
+  private static void refuseAfter(LocalDate inspected, LocalDate built) {
+    if (built.isAfter(inspected)) {
+      throw new IllegalArgumentException(
+          "A unit built on " + built + " was not inspected on " + inspected + ".");
     }
   }
 

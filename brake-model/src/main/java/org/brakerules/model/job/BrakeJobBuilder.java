@@ -27,6 +27,7 @@ public final class BrakeJobBuilder {
   private Acceptance acceptance = Acceptance.GUARDED_IF_STATED;
   private final List<ShimsAtHand> shimsAtHand = new ArrayList<>();
   private final List<StatedSize> sizes = new ArrayList<>();
+  private final List<EarlierLining> earlierLinings = new ArrayList<>();
   private final List<MakersLimit> makersLimits = new ArrayList<>();
   private final Map<String, LocalDate> builtOn = new LinkedHashMap<>();
   private final Map<AxleName, AxleKind> axleKinds = new LinkedHashMap<>();
@@ -79,6 +80,12 @@ public final class BrakeJobBuilder {
     return this;
   }
 
+  /** Adds how thick a lining was at an earlier inspection. */
+  public BrakeJobBuilder earlierLining(EarlierLining lining) {
+    earlierLinings.add(lining);
+    return this;
+  }
+
   /** Adds a limit of the maker. */
   public BrakeJobBuilder makersLimit(MakersLimit limit) {
     makersLimits.add(limit);
@@ -126,6 +133,7 @@ public final class BrakeJobBuilder {
         acceptance,
         shimsAtHand,
         sizes,
+        earlierLinings,
         makersLimits,
         wheelEnds.entrySet().stream().map(unit -> unit(unit.getKey(), unit.getValue())).toList());
   }

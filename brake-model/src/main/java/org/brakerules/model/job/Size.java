@@ -22,12 +22,18 @@ public enum Size {
   PLAY_OF_PIN_IN_ARM,
   /** Play of the gear of the slack adjuster, read at the clevis hole. */
   PLAY_OF_ADJUSTER_GEAR,
+  /** Play of the small clevis pin of a linked adjuster. */
+  PLAY_OF_SMALL_PIN,
   /** The pitch radius of the camshaft spline. */
   SPLINE_PITCH_RADIUS,
   /** The lift radius of the cam, that of the base circle of its involute. */
   CAM_LIFT_RADIUS,
   /** The thickness of a new lining at the centre of the shoe. */
   NEW_LINING,
+  /** The diameter of a new cam roller. */
+  NEW_ROLLER,
+  /** The diameter of a cam roller where it is worn most. */
+  ROLLER,
   /** The rolling radius of the tyre. */
   ROLLING_RADIUS
 }

@@ -95,6 +95,12 @@ final class DecisionJson {
       fields.text("kind", "unlike-partner");
       fields.text("wheelEnd", unlike.wheelEnd());
       fields.choice("matter", unlike.matter());
+    } else if (evidence instanceof Evidence.ReadingsContradict readings) {
+      fields.text("kind", "readings-contradict");
+      fields.text("part", readings.part());
+      fields.choice("contradiction", readings.contradiction());
+      fields.text("reading", readings.reading());
+      fields.text("otherReading", readings.otherReading());
     } else {
       throw new AssertionError("Evidence of an unknown kind: " + evidence);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.job.ShimsAtHand;
@@ -45,8 +46,7 @@ final class JobAssembly {
 
   private Optional<BrakeJob> job(Node root, Fields fields) {
     String reference = fields.optional("reference").flatMap(values::text).orElse("");
-    LocalDate date =
-        fields.required("date", Values.DATE).flatMap(values::date).orElse(LocalDate.EPOCH);
+    Optional<LocalDate> date = fields.required("date", Values.DATE).flatMap(values::date);
     RuleSet ruleSet = ruleSet(fields);
     Scope scope = scope(fields);
     Acceptance acceptance =
@@ -56,12 +56,14 @@ final class JobAssembly {
             .orElse(Acceptance.GUARDED_IF_STATED);
     List<ShimsAtHand> shims = new ShimsReader(values).shims(fields.optional("shimsAtHand"));
     Optional<Node> sizes = fields.optional("sizes");
+    Optional<Node> earlier = fields.optional("earlierLinings");
     Optional<Node> makersLimits = fields.optional("makersLimits");
     int before = problems.count();
-    List<VehicleUnit> units = new UnitReader(values).units(fields);
+    List<VehicleUnit> units = new UnitReader(values, date.orElse(LocalDate.MAX)).units(fields);
     WheelEndNames wheelEnds = WheelEndNames.of(problems.count() == before ? units : List.of());
     List<MakersLimit> limits = new MakersLimitReader(wheelEnds, values).limits(makersLimits);
     List<StatedSize> stated = new SizeReader(wheelEnds, values).sizes(sizes);
+    List<EarlierLining> linings = new EarlierLiningReader(wheelEnds, values).linings(earlier);
     fields.refuseOthers();
     return problems.count() > 0
         ? Optional.empty()
@@ -69,7 +71,16 @@ final class JobAssembly {
             root,
             () ->
                 new BrakeJob(
-                    reference, date, ruleSet, scope, acceptance, shims, stated, limits, units));
+                    reference,
+                    date.orElseThrow(),
+                    ruleSet,
+                    scope,
+                    acceptance,
+                    shims,
+                    stated,
+                    linings,
+                    limits,
+                    units));
   }
 
   private RuleSet ruleSet(Fields fields) {

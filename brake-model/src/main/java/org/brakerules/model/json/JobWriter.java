@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.job.StatedSize;
@@ -58,8 +59,17 @@ public final class JobWriter {
     fields.choiceUnless(Acceptance.GUARDED_IF_STATED, "acceptance", job.acceptance());
     fields.objectsUnlessEmpty("shimsAtHand", job.shimsAtHand(), this::shims);
     fields.objectsUnlessEmpty("sizes", job.sizes(), this::size);
+    fields.objectsUnlessEmpty("earlierLinings", job.earlierLinings(), this::earlier);
     fields.objectsUnlessEmpty("makersLimits", job.makersLimits(), this::limit);
     fields.objects("units", job.units(), this::unit);
+  }
+
+  private void earlier(EarlierLining lining) throws IOException {
+    fields.text("on", lining.on());
+    fields.text("date", lining.date());
+    fields.text("thickness", lining.thickness());
+    fields.text("odometer", lining.odometer());
+    fields.text("odometerNow", lining.odometerNow());
   }
 
   private void limit(MakersLimit limit) throws IOException {

@@ -33,7 +33,7 @@ final class ShimsReader {
     Optional<Length> thickness =
         fields
             .required("thickness", "the thickness of each with its unit")
-            .flatMap(it -> values.quantity(it, Length.class, THICKEST));
+            .flatMap(this::thickness);
     Optional<Integer> count =
         fields
             .required("count", "how many there are")
@@ -44,5 +44,13 @@ final class ShimsReader {
             .flatMap(it -> values.choice(it, CONDITIONS));
     return () ->
         new ShimsAtHand(thickness.orElseThrow(), count.orElseThrow(), condition.orElseThrow());
+  }
+
+  private Optional<Length> thickness(Node node) {
+    Optional<Length> thickness = values.quantity(node, Length.class, THICKEST);
+    if (thickness.isPresent() && thickness.get().nanometres() == 0) {
+      values.problems().add(node.spot(), "a shim of " + thickness.get(), "a thickness above zero");
+    }
+    return thickness;
   }
 }

@@ -26,10 +26,17 @@ final class UnitReader {
   private static final String SIDE = "the side seen by the driver: " + Shown.oneOf(SIDES.all());
 
   private final Values values;
+  private final LocalDate inspected;
   private final Problems problems;
 
-  UnitReader(Values values) {
+  /**
+   * Reads the units of a job.
+   *
+   * @param inspected the day of the job, or one far ahead if it could not be read
+   */
+  UnitReader(Values values, LocalDate inspected) {
     this.values = values;
+    this.inspected = inspected;
     this.problems = values.problems();
   }
 
@@ -49,7 +56,7 @@ final class UnitReader {
   private Supplier<VehicleUnit> unit(
       Node node, Fields fields, boolean isCombination, Once<String> once) {
     String name = unitName(node, fields, isCombination, once);
-    Optional<LocalDate> builtOn = fields.optional("builtOn").flatMap(values::date);
+    Optional<LocalDate> builtOn = fields.optional("builtOn").flatMap(this::builtOn);
     Entries entries =
         new Entries(
             "an array of at least one axle",
@@ -61,6 +68,17 @@ final class UnitReader {
             entries.atLeastOne(fields, "axles"),
             (axleNode, its) -> axle(axleNode, its, name, axles));
     return () -> new VehicleUnit(name, builtOn, read);
+  }
+
+  private Optional<LocalDate> builtOn(Node node) {
+    Optional<LocalDate> day = values.date(node);
+    if (day.isPresent() && day.get().isAfter(inspected)) {
+      problems.add(
+          node.spot(),
+          "a day after the inspection, \"" + day.get() + "\"",
+          "the day the unit was built, " + inspected + " at the latest");
+    }
+    return day;
   }
 
   private String unitName(Node node, Fields fields, boolean isCombination, Once<String> once) {

@@ -23,7 +23,9 @@ import java.util.TreeMap;
 import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.Odometer;
 import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.job.StatedSize;
@@ -76,12 +78,15 @@ final class JobSchema {
     properties.put("acceptance", of(BrakeJob.class, "acceptance", names(Acceptance.class)));
     properties.put("shimsAtHand", of(BrakeJob.class, "shimsAtHand", array(shims())));
     properties.put("sizes", of(BrakeJob.class, "sizes", array(size())));
+    properties.put("earlierLinings", of(BrakeJob.class, "earlierLinings", array(earlier())));
     properties.put("makersLimits", of(BrakeJob.class, "makersLimits", array(limit())));
     properties.put(
         "units",
         of(BrakeJob.class, "units", atLeastOne(unit()).put("maxItems", UnitReader.MOST_UNITS)));
     return object(
-        properties, Set.of("reference", "acceptance", "shimsAtHand", "sizes", "makersLimits"));
+        properties,
+        Set.of(
+            "reference", "acceptance", "shimsAtHand", "sizes", "earlierLinings", "makersLimits"));
   }
 
   private ObjectNode size() {
@@ -90,6 +95,20 @@ final class JobSchema {
     properties.put("on", of(StatedSize.class, "on", line("axle2/left/camshaft-bushing/head-end")));
     properties.put("value", of(StatedSize.class, "value", quantity(Length.class)));
     return define("statedSize", object(properties, Set.of("on")));
+  }
+
+  private ObjectNode earlier() {
+    Map<String, ObjectNode> properties = new LinkedHashMap<>();
+    properties.put("on", of(EarlierLining.class, "on", line("axle2/left/lining/upper")));
+    properties.put("date", of(EarlierLining.class, "date", date("2026-03-02")));
+    properties.put("thickness", of(EarlierLining.class, "thickness", quantity(Length.class)));
+    properties.put("odometer", of(EarlierLining.class, "odometer", odometer()));
+    properties.put("odometerNow", of(EarlierLining.class, "odometerNow", odometer()));
+    return define("earlierLining", object(properties, Set.of()));
+  }
+
+  private static ObjectNode odometer() {
+    return pattern("^" + Odometer.FORM.pattern() + "$", "401200 km");
   }
 
   private ObjectNode shims() {

@@ -3,6 +3,7 @@ package org.brakerules.model.json;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +13,9 @@ import java.util.Random;
 import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.BrakeJobBuilder;
+import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.MakersLimit;
+import org.brakerules.model.job.Odometer;
 import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.job.StatedSize;
@@ -85,7 +88,7 @@ final class RandomJobs {
 
   private void addUnit(BrakeJobBuilder job, String unit) {
     if (random.nextBoolean()) {
-      job.builtOn(unit, LocalDate.of(2019, 5, 1));
+      job.builtOn(unit, LocalDate.of(1999, 5, 1));
     }
     int axle = 1 + random.nextInt(WheelEndPath.MOST_AXLES);
     job.axle(unit, axle, any(AxleKind.class));
@@ -96,6 +99,15 @@ final class RandomJobs {
       if (random.nextBoolean()) {
         Length value = new Length(random.nextInt(1000) * 25_400L, LengthUnit.INCH);
         job.size(new StatedSize(any(Size.class), path.toString(), value));
+      }
+      if (random.nextBoolean()) {
+        job.earlierLining(
+            new EarlierLining(
+                path + "/lining/upper",
+                LocalDate.of(1999, 5, 1 + random.nextInt(28)),
+                new Length((1 + random.nextInt(1000)) * 25_400L, LengthUnit.INCH),
+                new Odometer(BigDecimal.valueOf(random.nextInt(1000)), "km"),
+                new Odometer(new BigDecimal("1000.5"), "km")));
       }
     }
   }

@@ -28,6 +28,7 @@ import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Contradiction;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
@@ -157,7 +158,9 @@ final class SampleDecision {
                             Optional.of(Length.parse("0.01125 in")))),
                     new Evidence.AlsoReplaced(LEFT, PartKind.CAMSHAFT),
                     new Evidence.WasDisturbed(BUSHING),
-                    new Evidence.UnlikePartner(LEFT, AxleMatter.CHAMBER_SIZE)),
+                    new Evidence.UnlikePartner(LEFT, AxleMatter.CHAMBER_SIZE),
+                    new Evidence.ReadingsContradict(
+                        BUSHING, Contradiction.JOURNAL_IN_BORE, "1.502 in", "1.501 in")),
                 List.of(PLAY_LIMIT.source(), PRACTICE))),
         List.of(),
         List.of(

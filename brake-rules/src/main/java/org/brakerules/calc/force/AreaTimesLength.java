@@ -1,12 +1,11 @@
 package org.brakerules.calc.force;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
+import java.math.RoundingMode;
 import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Standing;
 import org.brakerules.model.quantity.Length;
-import org.brakerules.model.quantity.LengthUnit;
 
 /**
  * The product of chamber area and arm length, by which brakes are matched: both ends of an axle
@@ -17,6 +16,7 @@ import org.brakerules.model.quantity.LengthUnit;
  */
 public record AreaTimesLength(BigDecimal product, Working working) {
 
+  private static final int PLACES_OF_AN_INCH = 3;
   private static final BigDecimal NANOMETRES_PER_INCH =
       BigDecimal.valueOf(Length.parse("1 in").nanometres());
 
@@ -28,7 +28,9 @@ public record AreaTimesLength(BigDecimal product, Working working) {
    */
   public static AreaTimesLength of(BigDecimal squareInches, Length arm) {
     BigDecimal inches =
-        BigDecimal.valueOf(arm.nanometres()).divide(NANOMETRES_PER_INCH, MathContext.DECIMAL64);
+        BigDecimal.valueOf(arm.nanometres())
+            .divide(NANOMETRES_PER_INCH, PLACES_OF_AN_INCH, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros();
     BigDecimal product = squareInches.multiply(inches).stripTrailingZeros();
     Working working =
         Working.of(
@@ -37,7 +39,7 @@ public record AreaTimesLength(BigDecimal product, Working working) {
                 "product = effective area x arm",
                 Basis.estimate(Standing.MEMORY, "how the trade matches brakes"))
             .given("effective area", squareInches.toPlainString() + " in2")
-            .given("arm", arm.format(LengthUnit.INCH))
+            .given("arm", arm)
             .step(
                 squareInches.toPlainString()
                     + " x "

@@ -51,16 +51,24 @@ public record AxleBalance(Estimate<Share> difference, Working working) {
             .divide(stronger, 1, RoundingMode.HALF_EVEN);
     Estimate<Share> difference = new Estimate<>(new Share(percent));
     Working working =
-        Working.of(
-                "force.axle-balance",
-                "Difference of the two brakes of the axle",
-                "difference = (stronger - weaker) / stronger",
-                Basis.estimate(
-                    Standing.DERIVED, "on which wheel the share is based is our own choice"))
+        start()
             .given("left", left)
             .given("right", right)
             .step(left + " and " + right + " differ by " + difference + " of the stronger")
             .result("difference", difference);
     return new AxleBalance(difference, working);
+  }
+
+  /** The same without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "force.axle-balance",
+        "Difference of the two brakes of the axle",
+        "difference = (stronger - weaker) / stronger",
+        Basis.estimate(Standing.DERIVED, "on which wheel the share is based is our own choice"));
   }
 }

@@ -37,11 +37,11 @@ public record CamshaftTorque(Estimate<Torque> torque, Working working) {
     }
     BigDecimal sine = Rounded.sine(degrees);
     BigDecimal metres = new BigDecimal(arm.nanometres()).divide(NANOMETRES_PER_METRE);
-    Torque torque =
-        new Torque(
-            Rounded.kept(force.value().newtons().multiply(metres).multiply(sine)),
-            TorqueUnit.POUND_FORCE_INCH);
-    Estimate<Torque> estimate = new Estimate<>(torque);
+    Estimate<Torque> estimate =
+        new Estimate<>(
+            Rounded.toWhole(
+                force.value().newtons().multiply(metres).multiply(sine),
+                TorqueUnit.POUND_FORCE_INCH));
     Working working =
         start()
             .given("push-rod force", force)

@@ -2,12 +2,15 @@ package org.brakerules.calc.force;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.brakerules.model.quantity.Force;
+import org.brakerules.model.quantity.ForceUnit;
+import org.brakerules.model.quantity.Torque;
+import org.brakerules.model.quantity.TorqueUnit;
 
 /** Turns floating-point numbers into decimals that a reader can follow with a pocket calculator. */
 final class Rounded {
 
   private static final int PLACES_OF_A_SINE = 6;
-  private static final int PLACES_KEPT = 20;
 
   private Rounded() {}
 
@@ -17,8 +20,17 @@ final class Rounded {
         .stripTrailingZeros();
   }
 
-  /** As fine as a quantity can be kept. */
-  static BigDecimal kept(BigDecimal number) {
-    return number.setScale(PLACES_KEPT, RoundingMode.HALF_EVEN);
+  /** A force to the whole unit: the model behind it is not better than that. */
+  static Force toWhole(BigDecimal newtons, ForceUnit unit) {
+    return new Force(whole(newtons, Force.parse("1 " + unit.symbol()).newtons()), unit);
+  }
+
+  /** A torque to the whole unit. */
+  static Torque toWhole(BigDecimal newtonMetres, TorqueUnit unit) {
+    return new Torque(whole(newtonMetres, Torque.parse("1 " + unit.symbol()).newtonMetres()), unit);
+  }
+
+  private static BigDecimal whole(BigDecimal amount, BigDecimal ofOne) {
+    return amount.divide(ofOne, 0, RoundingMode.HALF_EVEN).multiply(ofOne);
   }
 }

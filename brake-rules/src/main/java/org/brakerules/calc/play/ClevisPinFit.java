@@ -83,12 +83,8 @@ public record ClevisPinFit(
       Optional<Length> pinWear,
       Optional<Length> holeWear) {
     Working working =
-        Working.of(
-                "clevis-pin.fit",
-                "Fit of a clevis pin of " + size.nominal(),
-                "clearance = hole - pin; wear of the pin = thinnest new pin - pin; wear of the hole"
-                    + " = hole - widest new hole",
-                Basis.exact(Standing.STANDARD, "ASME B18.8.1, shank of a new pin"))
+        start()
+            .titled(" of " + size.nominal())
             .given("new pin", size.thinnest() + " to " + size.thickest())
             .given("its cotter pin", size.cotter());
     working = given(working, "pin", pin, "diameter of the pin");
@@ -96,7 +92,30 @@ public record ClevisPinFit(
     working = given(working, "widest new hole", widestNewHole, "widest new hole, by its maker");
     working = result(working, "clearance", clearance);
     working = result(working, "wear of the pin", pinWear);
-    return result(working, "wear of the hole", holeWear);
+    working = result(working, "wear of the hole", holeWear);
+    return result(
+        working,
+        "most clearance when both are new",
+        widestNewHole.map(widest -> mostNewClearance(size, widest)));
+  }
+
+  /** The work without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  /** The work of a pin that is thicker than the hole it sits in. */
+  public static Working contradicted(Length pin, Length hole) {
+    return start().contradicted("pin", pin, "hole", hole);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "clevis-pin.fit",
+        "Fit of a clevis pin",
+        "clearance = hole - pin; wear of the pin = thinnest new pin - pin; wear of the hole"
+            + " = hole - widest new hole",
+        Basis.exact(Standing.STANDARD, "ASME B18.8.1, shank of a new pin"));
   }
 
   private static Working given(

@@ -24,15 +24,7 @@ public record OneSidedWear(
     PlayDirection most = first(byPlay.reversed());
     PlayDirection least = first(byPlay);
     Length difference = plays.in(most).minus(plays.in(least));
-    Working working =
-        Working.of(
-            "radial-play.one-sided",
-            "Wear of the bushing to one side",
-            "difference = most play - least play",
-            Basis.exact(
-                Standing.COMMON_PRACTICE,
-                "a bracket or tube out of line, or an adjuster that pulls sideways, wears a"
-                    + " bushing to one side"));
+    Working working = start();
     for (PlayDirection direction : PlayDirection.values()) {
       working = working.given(direction.inWords(), plays.in(direction));
     }
@@ -43,6 +35,22 @@ public record OneSidedWear(
         working
             .step(plays.in(most) + " - " + plays.in(least) + " = " + difference)
             .result("most play " + most.inWords() + ", difference", difference));
+  }
+
+  /** The work without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "radial-play.one-sided",
+        "Wear of the bushing to one side",
+        "difference = most play - least play",
+        Basis.exact(
+            Standing.COMMON_PRACTICE,
+            "a bracket or tube out of line, or an adjuster that pulls sideways, wears a bushing"
+                + " to one side"));
   }
 
   private static PlayDirection first(Comparator<PlayDirection> order) {

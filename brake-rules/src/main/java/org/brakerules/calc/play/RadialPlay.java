@@ -65,6 +65,11 @@ public record RadialPlay(Length play, Working working) {
     return byDiameters().missing(what);
   }
 
+  /** The work of a journal that is wider than the bore it turns in. */
+  public static Working contradicted(Length bore, Length journal) {
+    return byDiameters().contradicted("journal", journal, "bore", bore);
+  }
+
   private static Working byDiameters() {
     return Working.of(
         "radial-play",

@@ -50,6 +50,11 @@ public final class EndPlayShims {
         .result("inside the band, leave the shims; end play", endPlay);
   }
 
+  /** The work before anything is given. */
+  public static Working start() {
+    return ShimWorking.start();
+  }
+
   /** The work without a choice, where something must be known first. */
   public static Working missing(String what) {
     return ShimWorking.start().missing(what);
@@ -73,7 +78,11 @@ public final class EndPlayShims {
     pieces.addAll(atHand);
     ShimSearch search = ShimSearch.of(pieces, gap, band);
     Optional<ShimStack> best = search.best();
-    return best.isPresent() ? fits(best.get(), gap, fitted) : nothingFits(search, gap, band);
+    if (best.isPresent()) {
+      return fits(best.get(), gap, fitted);
+    }
+    ShimChoice nothing = nothingFits(search, gap, band);
+    return search.isTooLarge() ? new ShimChoice.TooManyStacks() : nothing;
   }
 
   private static ShimChoice fits(ShimStack best, Length gap, Collection<ShimPiece> fitted) {

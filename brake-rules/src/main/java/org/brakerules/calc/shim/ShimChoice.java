@@ -53,4 +53,7 @@ public sealed interface ShimChoice {
    * the shaft moves, then measure.
    */
   record Bound() implements ShimChoice {}
+
+  /** The shims at hand make more stacks than can be tried: offer fewer kinds of them. */
+  record TooManyStacks() implements ShimChoice {}
 }

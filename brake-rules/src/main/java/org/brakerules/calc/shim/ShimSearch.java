@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.brakerules.model.quantity.Length;
 
 /**
@@ -19,9 +20,12 @@ import org.brakerules.model.quantity.Length;
  */
 final class ShimSearch {
 
+  private static final long MOST_STACKS = 2_000_000;
+
   private final List<ShimPiece> pieces;
   private final long thinnest;
   private final long thickest;
+  private long tried;
 
   private ShimSearch(List<ShimPiece> pieces, long thinnest, long thickest) {
     this.pieces = pieces;
@@ -31,15 +35,29 @@ final class ShimSearch {
 
   /** Searches the stacks that leave a gap inside its band. */
   static ShimSearch of(Collection<ShimPiece> pieces, Length gap, EndPlayBand band) {
-    return new ShimSearch(
-        pieces.stream().sorted(ShimPiece.THICKEST_FIRST).toList(),
-        gap.minus(band.max()).nanometres(),
-        gap.minus(band.min()).nanometres());
+    long thickest = gap.minus(band.min()).nanometres();
+    return new ShimSearch(usable(pieces, thickest), gap.minus(band.max()).nanometres(), thickest);
   }
 
-  /** The best of the stacks that leave an end play inside the band. */
+  /** Of each kind no more pieces than go into the gap, thickest first. */
+  private static List<ShimPiece> usable(Collection<ShimPiece> pieces, long room) {
+    return pieces.stream().collect(Collectors.groupingBy(piece -> piece)).values().stream()
+        .flatMap(alike -> alike.stream().limit(room / alike.get(0).thickness().nanometres()))
+        .sorted(ShimPiece.THICKEST_FIRST)
+        .toList();
+  }
+
+  /** Whether the stock makes more stacks than can be tried in about a second. */
+  boolean isTooLarge() {
+    return tried > MOST_STACKS;
+  }
+
+  /**
+   * The best of the stacks that leave an end play inside the band; empty if there is none, or the
+   * stock is too large to search.
+   */
   Optional<ShimStack> best() {
-    for (int count = 0; count <= pieces.size(); count++) {
+    for (int count = 0; count <= pieces.size() && !isTooLarge(); count++) {
       Optional<ShimStack> best = best(count);
       if (best.isPresent()) {
         return best;
@@ -72,6 +90,10 @@ final class ShimSearch {
   private void add(
       ShimPiece piece, Map<Long, ShimStack> fewer, Map<Long, ShimStack> more, int toCome) {
     long thickness = piece.thickness().nanometres();
+    tried += fewer.size();
+    if (isTooLarge()) {
+      return;
+    }
     for (ShimStack stack : fewer.values()) {
       long together = stack.nanometres() + thickness;
       if (together <= thickest && together + toCome * thickness >= thinnest) {
@@ -84,7 +106,8 @@ final class ShimSearch {
   ShimStack thickestBelowBand() {
     TreeMap<Long, ShimStack> byThickness = new TreeMap<>();
     byThickness.put(0L, ShimStack.EMPTY);
-    for (ShimPiece piece : pieces) {
+    for (ShimPiece piece : isTooLarge() ? List.<ShimPiece>of() : pieces) {
+      tried += byThickness.size();
       long room = thickest - piece.thickness().nanometres();
       for (ShimStack stack : List.copyOf(byThickness.headMap(room, true).values())) {
         ShimStack more = stack.with(piece);

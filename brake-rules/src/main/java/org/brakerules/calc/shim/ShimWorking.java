@@ -55,13 +55,19 @@ final class ShimWorking {
       return working
           .step("no stack of the shims at hand leaves an end play inside the band")
           .result(
-              "a shim that would do beside " + listed(none.beside()),
+              none.beside().isEmpty()
+                  ? "a shim that would do, alone"
+                  : "a shim that would do beside " + listed(none.beside()),
               none.thinnest() + " to " + none.thickest());
     }
     if (choice instanceof ShimChoice.TooTightWithoutShims tight) {
       return working
           .step("without any shim " + tight.endPlay() + " is left")
           .result("no shim is at fault, end play without any", tight.endPlay());
+    }
+    if (choice instanceof ShimChoice.TooManyStacks) {
+      return working.missing(
+          "a smaller choice: the shims at hand make too many stacks to try them all");
     }
     return working
         .step("nothing moves, so that how hard the parts press on each other is not known")

@@ -1,5 +1,6 @@
 package org.brakerules.calc.stroke;
 
+import org.brakerules.calc.Ratio;
 import org.brakerules.model.quantity.Length;
 
 /**
@@ -10,6 +11,9 @@ import org.brakerules.model.quantity.Length;
  * @param lift the lift radius of the cam, that of the base circle of its involute
  */
 public record CamGeometry(Length arm, Length splineRadius, Length lift) {
+
+  /** Why a common lever is taken. */
+  public static final String COMMON = "a common one, none is stated";
 
   /** The lift radius of a common cam, derived: 1/2 in. */
   public static final Length COMMON_LIFT = Length.parse("0.5 in");
@@ -35,12 +39,12 @@ public record CamGeometry(Length arm, Length splineRadius, Length lift) {
 
   /** What play at the pitch radius of the spline is at the end of the arm. */
   Length atArmFromSpline(Length play) {
-    return Lever.of(arm, splineRadius).times(play);
+    return Ratio.of(arm, splineRadius).times(play);
   }
 
   /** What play at the roller is at the end of the arm. */
   Length atArmFromRoller(Length play) {
-    return Lever.of(arm, lift).times(play);
+    return Ratio.of(arm, lift).times(play);
   }
 
   private static void requireLength(Length length) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.brakerules.calc.Basis;
 import org.brakerules.calc.Estimate;
+import org.brakerules.calc.Ratio;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Standing;
 import org.brakerules.model.quantity.Angle;
@@ -19,6 +20,9 @@ import org.brakerules.model.quantity.Length;
  */
 public record CamRotation(Estimate<Angle> used, Working working) {
 
+  /** Where a province's handbook sees the end of the cam. */
+  private static final Angle END = Angle.parse("120 deg");
+
   /**
    * The rotation that wear has used up.
    *
@@ -26,11 +30,16 @@ public record CamRotation(Estimate<Angle> used, Working working) {
    * @param drum what the drum has gained on its radius
    * @param roller what the roller has lost on its radius
    * @param lift the lift radius of the cam
+   * @throws IllegalArgumentException if a wear is below zero, or the lift radius not above it
    */
   public static CamRotation usedBy(Length lining, Length drum, Length roller, Length lift) {
+    if (lining.isNegative() || drum.isNegative() || roller.isNegative()) {
+      throw new IllegalArgumentException(
+          "No wear below zero: lining " + lining + ", drum " + drum + ", roller " + roller);
+    }
     Length atShoe = lining.plus(drum);
     Length atRoller = atShoe.plus(atShoe).plus(roller);
-    Angle used = degrees(Lever.of(atRoller, lift).inDegrees());
+    Angle used = degrees(Ratio.of(atRoller, lift).inDegrees());
     Working working =
         start()
             .given("wear of the lining", lining)
@@ -40,7 +49,14 @@ public record CamRotation(Estimate<Angle> used, Working working) {
             .step("2 x (" + lining + " + " + drum + ") + " + roller + " = " + atRoller)
             .step(atRoller + " / " + lift + " in degrees = " + used)
             .result("rotation used", new Estimate<>(used));
-    return new CamRotation(new Estimate<>(used), working);
+    return new CamRotation(new Estimate<>(used), withEnd(working, used));
+  }
+
+  private static Working withEnd(Working working, Angle used) {
+    return used.compareTo(END) >= 0
+        ? working.result(
+            "at " + END + " or more", "the cam is near its end; measure the rotation itself")
+        : working;
   }
 
   /**
@@ -78,7 +94,7 @@ public record CamRotation(Estimate<Angle> used, Working working) {
    */
   public static Estimate<Length> liningLeft(Angle left, Length lift) {
     BigDecimal degrees = BigDecimal.valueOf(left.microdegrees()).movePointLeft(6);
-    BigDecimal perDegree = new Lever(BigDecimal.ONE).inDegrees();
+    BigDecimal perDegree = new Ratio(BigDecimal.ONE).inDegrees();
     BigDecimal atRoller =
         BigDecimal.valueOf(lift.nanometres())
             .multiply(degrees)
@@ -86,11 +102,6 @@ public record CamRotation(Estimate<Angle> used, Working working) {
     long atShoe =
         atRoller.divide(BigDecimal.valueOf(2), 0, RoundingMode.HALF_EVEN).longValueExact();
     return new Estimate<>(new Length(atShoe, lift.unit()));
-  }
-
-  /** Half of what a diameter has gained, a half nanometre cut off. */
-  public static Length onRadius(Length onDiameter) {
-    return new Length(onDiameter.nanometres() / 2, onDiameter.unit());
   }
 
   /** To a tenth of a degree: the model is not better than that. */
@@ -102,6 +113,11 @@ public record CamRotation(Estimate<Angle> used, Working working) {
   /** The rotation used without a result, where something must be known first. */
   public static Working usedMissing(String what) {
     return start().missing(what);
+  }
+
+  /** The same where two values cannot both be right. */
+  public static Working usedContradicted(String one, Length value, String other, Length otherOne) {
+    return start().contradicted(one, value, other, otherOne);
   }
 
   private static Working start() {

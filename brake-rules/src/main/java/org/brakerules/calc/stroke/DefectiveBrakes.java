@@ -67,8 +67,8 @@ public record DefectiveBrakes(int whole, int half, int needed, Working working) 
         .given("service brakes looked at", brakes)
         .given("1/4 in or more beyond the limit", whole)
         .given("less beyond it", half)
-        .step(whole + " + " + half + " / 2 = " + counted)
-        .step(brakes + " / 5 = " + needed)
+        .step(whole + " + " + half + " / 2, rounded down = " + counted)
+        .step(brakes + " / 5, rounded up = " + needed)
         .result("defective", counted + " of the " + needed + " that make a fifth");
   }
 }

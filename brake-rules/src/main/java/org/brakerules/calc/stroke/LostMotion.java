@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.brakerules.calc.Estimate;
+import org.brakerules.calc.Ratio;
 import org.brakerules.calc.Working;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
@@ -62,11 +63,15 @@ public record LostMotion(
     return new Estimate<>(sum(cured));
   }
 
-  /** How much of a stroke limit it uses up. */
+  /**
+   * How much of a stroke limit it uses up.
+   *
+   * @throws IllegalArgumentException if the limit is not above zero
+   */
   public Estimate<Share> shareOf(Length strokeLimit) {
     BigDecimal percent =
-        Lever.of(total().value(), strokeLimit)
-            .ratio()
+        Ratio.of(total().value(), strokeLimit)
+            .value()
             .movePointRight(2)
             .setScale(1, RoundingMode.HALF_EVEN);
     return new Estimate<>(new Share(percent));

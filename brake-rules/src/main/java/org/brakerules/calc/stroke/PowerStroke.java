@@ -38,10 +38,9 @@ public record PowerStroke(Length stroke, Working working) {
             .result("power stroke", power));
   }
 
-  /** What is missing where an applied stroke is not longer than the free one. */
-  public static Working unusable(Length applied, Length free) {
-    return start(applied, free)
-        .missing("both strokes measured again: the applied one must be the longer");
+  /** The work where an applied stroke is not longer than the free one. */
+  public static Working contradicted(Length applied, Length free) {
+    return start().contradicted("applied stroke", applied, "free stroke", free);
   }
 
   /** The same without a result, where something must be known first. */

@@ -3,6 +3,7 @@ package org.brakerules.calc.wear;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Standing;
@@ -38,9 +39,9 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
     Length taper = most(openSide).minus(most(closedSide)).abs();
     Working working =
         start()
-            .given("open side", openSide)
-            .given("middle", middle)
-            .given("closed side", closedSide)
+            .given("open side", listed(openSide))
+            .given("middle", listed(middle))
+            .given("closed side", listed(closedSide))
             .step("out of round, at the worst depth " + outOfRound)
             .step("taper " + most(openSide) + " and " + most(closedSide) + " differ by " + taper)
             .result("largest diameter", largest)
@@ -55,8 +56,25 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
    * @param largest the largest diameter as measured
    * @param turningLimit the largest diameter it may have just turned
    */
-  public static Length leftToTurn(Length largest, Length turningLimit) {
-    return turningLimit.minus(largest);
+  public static Working leftToTurn(Length largest, Length turningLimit) {
+    Length left = turningLimit.minus(largest);
+    Working working =
+        Working.of(
+                "drum.left-to-turn",
+                "What may still be turned out of the drum",
+                "left = limit just turned - largest diameter",
+                Basis.exact(Standing.COMMON_PRACTICE, "the limit of the table or of the maker"))
+            .given("largest diameter", largest)
+            .given("limit just turned", turningLimit)
+            .step(turningLimit + " - " + largest + " = " + left)
+            .result("left on the diameter", left);
+    return left.nanometres() <= 0
+        ? working.result("at nothing or below", "the drum is not turned any more")
+        : working;
+  }
+
+  private static String listed(List<Length> diameters) {
+    return diameters.stream().map(Length::toString).collect(Collectors.joining(", "));
   }
 
   private static Length spread(Collection<Length> diameters) {

@@ -35,10 +35,19 @@ public record LiningLife(BigDecimal shortest, BigDecimal likely, Working working
    * @param uncertainty the uncertainty of each thickness, not below zero
    * @param unit the unit of the odometer, such as {@code km}
    * @throws IllegalArgumentException if the odometer did not go on or the lining did not get
-   *     thinner between the readings
+   *     thinner between the readings, or if a length is below zero
    */
   public static LiningLife of(
       WearPoint before, WearPoint now, Length limit, Length uncertainty, String unit) {
+    if (limit.nanometres() <= 0 || uncertainty.isNegative() || now.thickness().isNegative()) {
+      throw new IllegalArgumentException(
+          "No limit of "
+              + limit
+              + ", no uncertainty of "
+              + uncertainty
+              + ", no lining of "
+              + now.thickness());
+    }
     BigDecimal run = now.odometer().subtract(before.odometer());
     Length worn = before.thickness().minus(now.thickness());
     if (run.signum() <= 0 || worn.nanometres() <= 0) {
@@ -56,13 +65,7 @@ public record LiningLife(BigDecimal shortest, BigDecimal likely, Working working
     BigDecimal shortest =
         distance(run, left.minus(uncertainty), worn.plus(uncertainty).plus(uncertainty));
     Working working =
-        Working.of(
-                "lining.life",
-                "Distance to the limit of the lining",
-                "distance = distance run x what is left / what was worn",
-                Basis.estimate(
-                    Standing.DERIVED,
-                    "as if it wore on as before; measure again, it is no promise"))
+        start()
             .given("thinnest before", before.thickness() + " at " + before.odometer() + " " + unit)
             .given("thinnest now", now.thickness() + " at " + now.odometer() + " " + unit)
             .given("limit", limit)
@@ -71,6 +74,25 @@ public record LiningLife(BigDecimal shortest, BigDecimal likely, Working working
             .step("with both readings off by " + uncertainty + ": " + shortest + " " + unit)
             .result("distance", "about " + shortest + " to " + likely + " " + unit);
     return new LiningLife(shortest, likely, working);
+  }
+
+  /** The work without a result, where something must be known first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  /** The work of a lining that did not get thinner. */
+  public static Working contradicted(Length before, Length now) {
+    return start().contradicted("thinnest now", now, "thinnest before", before);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "lining.life",
+        "Distance to the limit of the lining",
+        "distance = distance run x what is left / what was worn",
+        Basis.estimate(
+            Standing.DERIVED, "as if it wore on as before; measure again, it is no promise"));
   }
 
   private static BigDecimal distance(BigDecimal run, Length left, Length worn) {

@@ -20,17 +20,17 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
   /**
    * The thickness at one place of a shoe.
    *
-   * @param inboard at the edge toward the vehicle
-   * @param outboard at the edge away from it
+   * @param oneEdge at one edge of the lining
+   * @param otherEdge at the other edge
    */
-  public record AtPlace(Length inboard, Length outboard) {
+  public record AtPlace(Length oneEdge, Length otherEdge) {
 
     Length thinner() {
-      return inboard.compareTo(outboard) <= 0 ? inboard : outboard;
+      return oneEdge.compareTo(otherEdge) <= 0 ? oneEdge : otherEdge;
     }
 
     Length difference() {
-      return inboard.minus(outboard).abs();
+      return oneEdge.minus(otherEdge).abs();
     }
   }
 
@@ -43,9 +43,9 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
         places.stream().map(AtPlace::difference).max(Comparator.naturalOrder()).orElseThrow();
     Working working =
         start()
-            .given("cam end, inboard and outboard", pair(camEnd))
-            .given("shoe centre, inboard and outboard", pair(centre))
-            .given("anchor end, inboard and outboard", pair(anchorEnd))
+            .given("cam end, both edges", pair(camEnd))
+            .given("shoe centre, both edges", pair(centre))
+            .given("anchor end, both edges", pair(anchorEnd))
             .step(
                 "taper " + camEnd.thinner() + " and " + anchorEnd.thinner() + " differ by " + taper)
             .step("the edges of one place differ by " + across + " at most")
@@ -60,7 +60,7 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
   }
 
   private static String pair(AtPlace place) {
-    return place.inboard() + ", " + place.outboard();
+    return place.oneEdge() + ", " + place.otherEdge();
   }
 
   /** The same without a result, where something must be known first. */
@@ -72,7 +72,7 @@ public record LiningThickness(Length thinnest, Length taper, Length acrossEdges,
     return Working.of(
         "lining.evenness",
         "How evenly the lining is worn",
-        "taper = cam end - anchor end; across the edges = inboard - outboard; without sign",
+        "taper = cam end - anchor end; across the edges = one edge - the other; without sign",
         Basis.exact(Standing.COMMON_PRACTICE, "three places, both edges"));
   }
 }

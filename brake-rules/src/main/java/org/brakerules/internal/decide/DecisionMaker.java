@@ -123,6 +123,7 @@ public final class DecisionMaker {
       Fitted automaticAdjuster = automaticAdjuster(unit);
       for (Axle axle : unit.axles()) {
         axle.wheelEnds().forEach(end -> facts.add(brake(axle, end, automaticAdjuster)));
+        axle.wheelEnds().forEach(end -> facts.addAll(Contradictions.of(end)));
         facts.addAll(AcrossAxle.differences(axle));
       }
     }

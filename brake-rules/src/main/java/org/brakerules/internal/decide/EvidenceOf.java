@@ -6,6 +6,7 @@ import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
+import org.brakerules.internal.fact.ReadingsContradict;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.fact.UnlikePartner;
 import org.brakerules.internal.table.Names;
@@ -31,6 +32,10 @@ final class EvidenceOf {
         evidence.add(new Evidence.WasDisturbed(disturbed.part()));
       } else if (fact instanceof UnlikePartner unlike) {
         evidence.add(new Evidence.UnlikePartner(unlike.wheelEnd(), unlike.matter()));
+      } else if (fact instanceof ReadingsContradict two) {
+        evidence.add(
+            new Evidence.ReadingsContradict(
+                two.part(), two.contradiction(), two.reading(), two.otherReading()));
       } else if (fact instanceof Brake brake) {
         built(finding, brake, evidence);
       } else if (fact instanceof Part part) {

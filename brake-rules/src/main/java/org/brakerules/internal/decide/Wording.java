@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Disturbed;
+import org.brakerules.internal.fact.ReadingsContradict;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.LimitInForce;
@@ -38,6 +39,9 @@ final class Wording {
         values.put("replaced", replaced.partKind().inWords());
       } else if (fact instanceof Disturbed disturbed) {
         values.put("disturbed", disturbed.part().inWords());
+      } else if (fact instanceof ReadingsContradict two) {
+        values.put("reading", two.reading());
+        values.put("otherReading", two.otherReading());
       }
     }
     return values;

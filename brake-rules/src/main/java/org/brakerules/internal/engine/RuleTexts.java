@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
+import org.brakerules.internal.fact.ReadingsContradict;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.Tables;
@@ -40,7 +41,8 @@ final class RuleTexts {
       Map.of(
           BeyondLimit.class, Set.of("measured", "limit", "beyondBy", "station"),
           Replaced.class, Set.of("replaced"),
-          Disturbed.class, Set.of("disturbed"));
+          Disturbed.class, Set.of("disturbed"),
+          ReadingsContradict.class, Set.of("reading", "otherReading"));
 
   private final Tables tables;
   private final Map<String, String> files = RuleFiles.texts();

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.CamGeometry;
 import org.brakerules.internal.decide.InspectedPart;
+import org.brakerules.internal.table.TestPressure;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.layout.Layout;
@@ -30,9 +33,16 @@ import org.brakerules.model.reading.Station;
  * @param layout how its brake is built
  * @param parts its parts in path order
  * @param sizes the sizes stated for it
+ * @param earlierLinings how thick linings were at an earlier inspection
+ * @param testPressure the reservoir pressure at which applied strokes count
  */
 record Bench(
-    WheelEndPath wheelEnd, Layout layout, List<InspectedPart> parts, List<StatedSize> sizes) {
+    WheelEndPath wheelEnd,
+    Layout layout,
+    List<InspectedPart> parts,
+    List<StatedSize> sizes,
+    List<EarlierLining> earlierLinings,
+    Optional<TestPressure> testPressure) {
 
   /** The parts of a type that are fitted. */
   <P extends Part> Stream<P> fitted(Class<P> type) {
@@ -55,10 +65,28 @@ record Bench(
 
   /** The limit of an id that is in force for any part of the wheel end. */
   Optional<LimitInForce> limit(String id) {
+    return limits(id).findFirst();
+  }
+
+  /** The strictest length that a reading may have at most, where several limits of an id hold. */
+  Optional<Length> most(String id) {
+    return limits(id).map(limit -> (Length) limit.value()).min(Comparator.naturalOrder());
+  }
+
+  /** The strictest length that a part's property must have at least. */
+  Optional<Length> least(Part part, String property) {
+    return checks()
+        .filter(check -> check.part().equals(part.place()) && check.property().equals(property))
+        .flatMap(check -> check.limit().stream())
+        .filter(limit -> !limit.comparison().isUpper())
+        .map(limit -> (Length) limit.value())
+        .max(Comparator.naturalOrder());
+  }
+
+  private Stream<LimitInForce> limits(String id) {
     return checks()
         .filter(check -> check.limitId().equals(id))
-        .flatMap(check -> check.limit().stream())
-        .findFirst();
+        .flatMap(check -> check.limit().stream());
   }
 
   Stream<Check> checks() {
@@ -92,6 +120,18 @@ record Bench(
   /** The lift radius of the cam: a common one if none is stated. */
   Length lift() {
     return positive(Size.CAM_LIFT_RADIUS).orElse(CamGeometry.COMMON_LIFT);
+  }
+
+  /** Tells a calculation that was given the lift radius under a name where it is a common one. */
+  Working withLift(Working working, String name) {
+    return positive(Size.CAM_LIFT_RADIUS).isPresent()
+        ? working
+        : working.assumed(name, CamGeometry.COMMON);
+  }
+
+  /** Half of what is known on a diameter, a half nanometre cut off. */
+  static Length onRadius(Length onDiameter) {
+    return new Length(onDiameter.nanometres() / 2, onDiameter.unit());
   }
 
   private static boolean isPositive(Length length) {

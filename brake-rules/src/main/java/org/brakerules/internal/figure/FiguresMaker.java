@@ -48,7 +48,8 @@ public final class FiguresMaker {
 
   /** The figures of each wheel end, in path order. */
   public List<WheelEndFigures> wheelEnds() {
-    return benches.stream().map(this::figures).toList();
+    ShimStock stock = new ShimStock(job.shimsAtHand());
+    return benches.stream().map(bench -> figures(bench, stock)).toList();
   }
 
   /** What was worked out over several wheel ends. */
@@ -56,15 +57,16 @@ public final class FiguresMaker {
     return VehicleFigures.of(benches);
   }
 
-  private WheelEndFigures figures(Bench bench) {
+  private WheelEndFigures figures(Bench bench, ShimStock stock) {
     LostMotionFigure lostMotion = new LostMotionFigure(bench, replaced);
     List<Figure> figures = new ArrayList<>(MarginFigures.of(bench));
     figures.addAll(StrokeFigures.of(bench));
     figures.addAll(PlayFigures.of(bench));
     lostMotion.figure().ifPresent(figures::add);
-    figures.addAll(new ShimFigures(bench, job.shimsAtHand(), replaced, good).figures());
+    figures.addAll(new ShimFigures(bench, stock, replaced, good).figures());
     figures.addAll(RotationFigures.of(bench));
     figures.addAll(WearFigures.of(bench));
+    figures.addAll(LifeFigures.of(bench));
     figures.addAll(ForceFigures.of(bench));
     return new WheelEndFigures(
         bench.wheelEnd(), MarginFigures.judged(bench).toList(), lostMotion.lostMotion(), figures);
@@ -83,7 +85,9 @@ public final class FiguresMaker {
                     end.path(),
                     end.layout(),
                     parts.getOrDefault(end.path(), List.of()),
-                    job.sizes()))
+                    job.sizes(),
+                    job.earlierLinings(),
+                    tables.ruleSets().testPressure(job.ruleSet())))
         .toList();
   }
 }

@@ -11,7 +11,6 @@ import org.brakerules.calc.force.AxleBalance;
 import org.brakerules.calc.force.CamshaftTorque;
 import org.brakerules.calc.force.PushRodForce;
 import org.brakerules.calc.force.WheelForce;
-import org.brakerules.calc.stroke.CamRotation;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.part.PushRod;
@@ -29,6 +28,7 @@ final class ForceFigures {
   private static final Pressure COMPARED_AT = Pressure.parse("60 psi");
 
   private static final BigDecimal COMMON_FRICTION = new BigDecimal("0.35");
+  private static final String ANGLE = "angle between rod and arm";
   private static final Angle RIGHT_ANGLE = Angle.parse("90 deg");
   private static final Angle STRAIGHT = Angle.parse("180 deg");
 
@@ -36,20 +36,26 @@ final class ForceFigures {
 
   static List<Figure> of(Bench bench) {
     List<Figure> figures = new ArrayList<>();
-    area(bench).ifPresent(area -> forces(bench, area, bench.arm(), figures));
+    area(bench).ifPresent(area -> forces(bench, area, figures));
     return figures;
   }
 
-  /**
-   * The torques on the camshafts of one axle held against each other; empty unless both are known.
-   */
+  /** The torques on the camshafts of one axle held against each other; empty for no two types. */
   static Optional<Figure> acrossAxle(Bench one, Bench other) {
+    return area(one).isPresent() && area(other).isPresent()
+        ? Optional.of(new Figure(one.wheelEnd() + ", " + other.wheelEnd(), balance(one, other)))
+        : Optional.empty();
+  }
+
+  private static Working balance(Bench one, Bench other) {
     if (measuredAngle(one).isPresent() != measuredAngle(other).isPresent()) {
-      return Optional.empty();
+      return AxleBalance.missing("angle between rod and arm of both brakes");
     }
-    return turning(one)
-        .flatMap(left -> turning(other).map(right -> AxleBalance.of(left, right)))
-        .map(balance -> new Figure(one.wheelEnd() + ", " + other.wheelEnd(), balance.working()));
+    Optional<Torque> left = turning(one);
+    Optional<Torque> right = turning(other);
+    return left.isPresent() && right.isPresent()
+        ? AxleBalance.of(left.get(), right.get()).working()
+        : AxleBalance.missing("torque on both camshafts, from chamber type, arm and angle");
   }
 
   /** A rod all but in line with its arm turns nothing that could be compared. */
@@ -73,40 +79,49 @@ final class ForceFigures {
     if (torque.isEmpty()) {
       return CamshaftTorque.missing("angle between rod and arm, measured again");
     }
-    Working working = torque.get().working();
+    return angleTold(bench, torque.get().working(), ANGLE);
+  }
+
+  private static Working angleTold(Bench bench, Working working, String name) {
     return measuredAngle(bench).isPresent()
         ? working
-        : working.missing("angle between rod and arm; a right angle taken");
+        : working.assumed(name, "a right angle, it was not measured");
   }
 
   private static Estimate<Force> force(BigDecimal area) {
     return PushRodForce.of(COMPARED_AT, area).force();
   }
 
-  private static void forces(
-      Bench bench, BigDecimal area, Optional<Length> arm, List<Figure> figures) {
+  private static void forces(Bench bench, BigDecimal area, List<Figure> figures) {
     String about = bench.wheelEnd().toString();
-    PushRodForce force = PushRodForce.of(COMPARED_AT, area);
-    figures.add(new Figure(about, force.working()));
-    if (arm.isEmpty()) {
+    figures.add(
+        new Figure(
+            about,
+            PushRodForce.of(COMPARED_AT, area).working().assumed("pressure", "to compare brakes")));
+    if (bench.arm().isEmpty()) {
       figures.add(new Figure(about, CamshaftTorque.missing("effective length of the arm")));
     } else {
-      figures.add(new Figure(about, AreaTimesLength.of(area, arm.get()).working()));
+      figures.add(new Figure(about, AreaTimesLength.of(area, bench.arm().orElseThrow()).working()));
       figures.add(new Figure(about, torqueWork(bench)));
-      wheel(bench, force, arm.get()).ifPresent(wheel -> figures.add(new Figure(about, wheel)));
+      torque(bench).ifPresent(torque -> figures.add(new Figure(about, wheel(bench, torque))));
     }
   }
 
   /** With the drum at its nominal size and a friction that both wheels are taken to have. */
-  private static Optional<Working> wheel(Bench bench, PushRodForce force, Length arm) {
+  private static Working wheel(Bench bench, CamshaftTorque torque) {
     Optional<Length> rolling = bench.positive(Size.ROLLING_RADIUS);
-    return bench
-        .layout()
-        .drumDiameter()
-        .map(CamRotation::onRadius)
-        .flatMap(drum -> rolling.map(tyre -> new WheelForce.Sizes(arm, bench.lift(), drum, tyre)))
-        .map(sizes -> WheelForce.of(force.force(), sizes, COMMON_FRICTION).working())
-        .map(working -> working.missing("friction of the lining; 0.35 taken for every wheel"));
+    Optional<Length> drum = bench.layout().drumDiameter().map(Bench::onRadius);
+    if (rolling.isEmpty() || drum.isEmpty()) {
+      return WheelForce.missing(
+          rolling.isEmpty() ? "rolling radius of the tyre" : "nominal diameter of the drum");
+    }
+    WheelForce.Sizes sizes = new WheelForce.Sizes(bench.lift(), drum.get(), rolling.get());
+    Working working =
+        WheelForce.of(torque.torque(), sizes, COMMON_FRICTION)
+            .working()
+            .assumed("friction", "the same for every wheel")
+            .assumed("efficiency", "as in the worksheet");
+    return bench.withLift(working, "lift radius");
   }
 
   /** The type of a chamber is its effective area in square inches, where it is a number. */

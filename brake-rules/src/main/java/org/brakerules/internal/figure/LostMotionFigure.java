@@ -56,7 +56,7 @@ final class LostMotionFigure {
   }
 
   private Working working(LostMotion lost) {
-    Working working = assumed(lost.working(), lost.geometry());
+    Working working = assumed(lost.working());
     Set<Looseness> cured = cured(lost);
     if (!cured.isEmpty()) {
       working =
@@ -64,23 +64,19 @@ final class LostMotionFigure {
               "left of it once what is decided is replaced, new parts without play",
               lost.without(cured));
     }
-    Optional<Length> limit = bench.limit(STROKE_LIMIT).map(found -> (Length) found.value());
+    Optional<Length> limit = bench.most(STROKE_LIMIT).filter(stroke -> stroke.nanometres() > 0);
     return limit.isPresent()
         ? working.result("share of the stroke limit " + limit.get(), lost.shareOf(limit.get()))
         : working;
   }
 
   /** What is not stated and taken to be common. */
-  private Working assumed(Working working, CamGeometry levers) {
-    Working more = working;
-    if (bench.positive(Size.SPLINE_PITCH_RADIUS).isEmpty()) {
-      more =
-          more.missing("pitch radius of the spline; a common " + levers.splineRadius() + " taken");
-    }
-    if (bench.positive(Size.CAM_LIFT_RADIUS).isEmpty()) {
-      more = more.missing("lift radius of the cam; a common " + levers.lift() + " taken");
-    }
-    return more;
+  private Working assumed(Working working) {
+    Working more =
+        bench.positive(Size.SPLINE_PITCH_RADIUS).isPresent()
+            ? working
+            : working.assumed("pitch radius of the spline", CamGeometry.COMMON);
+    return bench.withLift(more, "lift radius of the cam");
   }
 
   /** What a new part cures, of the plays that were measured. */

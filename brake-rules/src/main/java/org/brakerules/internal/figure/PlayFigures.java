@@ -3,6 +3,7 @@ package org.brakerules.internal.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.play.ClevisPinFit;
 import org.brakerules.calc.play.ClevisPinSize;
@@ -10,6 +11,7 @@ import org.brakerules.calc.play.OneSidedWear;
 import org.brakerules.calc.play.PlayInFourDirections;
 import org.brakerules.calc.play.PlayShare;
 import org.brakerules.calc.play.RadialPlay;
+import org.brakerules.calc.stroke.DeadBand;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.part.Camshaft;
@@ -29,6 +31,10 @@ final class PlayFigures {
     List<Figure> figures = new ArrayList<>();
     bench.fitted(CamshaftBushing.class).forEach(bushing -> radial(bench, bushing, figures));
     bench.fitted(ClevisPin.class).forEach(pin -> fit(bench, pin).ifPresent(figures::add));
+    bench
+        .size(Size.PLAY_OF_SMALL_PIN)
+        .map(play -> new Figure(bench.wheelEnd().toString(), DeadBand.of(play).working()))
+        .ifPresent(figures::add);
     return figures;
   }
 
@@ -37,14 +43,28 @@ final class PlayFigures {
     byDial(bushing).ifPresent(working -> figures.add(new Figure(about, working)));
     Optional<Length> bore = Bench.last(bushing.bore());
     Optional<Length> journal = journal(bench, bushing);
-    if (bore.isPresent() && journal.isPresent() && journal.get().compareTo(bore.get()) <= 0) {
+    if (bore.isPresent() || journal.isPresent()) {
+      byDiameters(bench, about, bore, journal, figures);
+    }
+    oneSided(bench, about).ifPresent(figures::add);
+  }
+
+  private static void byDiameters(
+      Bench bench,
+      String about,
+      Optional<Length> bore,
+      Optional<Length> journal,
+      List<Figure> figures) {
+    if (bore.isEmpty() || journal.isEmpty()) {
+      String what = bore.isEmpty() ? "bore of the bushing" : "diameter of the journal at this end";
+      figures.add(new Figure(about, RadialPlay.missing(what)));
+    } else if (journal.get().compareTo(bore.get()) > 0) {
+      Working working = RadialPlay.contradicted(bore.get(), journal.get());
+      figures.add(new Figure(about, working));
+    } else {
       figures.add(new Figure(about, RadialPlay.byDiameters(bore.get(), journal.get()).working()));
       figures.add(new Figure(about, share(bench, about, bore.get(), journal.get())));
     }
-    if (bore.isPresent() && journal.isEmpty()) {
-      figures.add(new Figure(about, RadialPlay.missing("diameter of the journal at this end")));
-    }
-    oneSided(bench, about).ifPresent(figures::add);
   }
 
   /** Pried, the bracket bends into the reading; worked out from diameters, there was no dial. */
@@ -69,20 +89,27 @@ final class PlayFigures {
   }
 
   private static Optional<Figure> oneSided(Bench bench, String about) {
-    Optional<Length> upAndDown = bench.size(Size.PLAY_UP_AND_DOWN, about);
-    Optional<Length> upInFront = bench.size(Size.PLAY_UP_IN_FRONT, about);
-    Optional<Length> frontToRear = bench.size(Size.PLAY_FRONT_TO_REAR, about);
-    Optional<Length> downInFront = bench.size(Size.PLAY_DOWN_IN_FRONT, about);
-    if (upAndDown.isEmpty()
-        || upInFront.isEmpty()
-        || frontToRear.isEmpty()
-        || downInFront.isEmpty()) {
+    List<Optional<Length>> plays =
+        Stream.of(
+                Size.PLAY_UP_AND_DOWN,
+                Size.PLAY_UP_IN_FRONT,
+                Size.PLAY_FRONT_TO_REAR,
+                Size.PLAY_DOWN_IN_FRONT)
+            .map(size -> bench.size(size, about))
+            .toList();
+    if (plays.stream().allMatch(Optional::isEmpty)) {
       return Optional.empty();
     }
-    PlayInFourDirections plays =
-        new PlayInFourDirections(
-            upAndDown.get(), upInFront.get(), frontToRear.get(), downInFront.get());
-    return Optional.of(new Figure(about, OneSidedWear.of(plays).working()));
+    List<Length> known = plays.stream().flatMap(Optional::stream).toList();
+    return Optional.of(
+        new Figure(
+            about,
+            known.size() < plays.size()
+                ? OneSidedWear.missing("play in each of the four directions")
+                : OneSidedWear.of(
+                        new PlayInFourDirections(
+                            known.get(0), known.get(1), known.get(2), known.get(3)))
+                    .working()));
   }
 
   private static Optional<Length> journal(Bench bench, CamshaftBushing bushing) {
@@ -94,17 +121,26 @@ final class PlayFigures {
   private static Optional<Figure> fit(Bench bench, ClevisPin pin) {
     String about = pin.place().toString();
     Optional<Length> diameter = Bench.last(pin.diameter());
-    Optional<Length> hole =
-        bench
-            .size(Size.CLEVIS_PIN_HOLE, about)
-            .filter(wide -> diameter.map(thick -> thick.compareTo(wide) <= 0).orElse(true));
+    Optional<Length> hole = bench.size(Size.CLEVIS_PIN_HOLE, about);
     if (diameter.isEmpty() && hole.isEmpty()) {
       return Optional.empty();
     }
     Optional<Length> widestNew = bench.size(Size.WIDEST_NEW_CLEVIS_PIN_HOLE, about);
-    return size(pin.size())
-        .map(size -> ClevisPinFit.of(size, diameter, hole, widestNew).working())
-        .map(working -> new Figure(about, working));
+    return Optional.of(new Figure(about, fit(size(pin.size()), diameter, hole, widestNew)));
+  }
+
+  private static Working fit(
+      Optional<ClevisPinSize> size,
+      Optional<Length> diameter,
+      Optional<Length> hole,
+      Optional<Length> widestNew) {
+    if (size.isEmpty()) {
+      return ClevisPinFit.missing("nominal size of the pin");
+    }
+    if (diameter.isPresent() && hole.isPresent() && diameter.get().compareTo(hole.get()) > 0) {
+      return ClevisPinFit.contradicted(diameter.get(), hole.get());
+    }
+    return ClevisPinFit.of(size.get(), diameter, hole, widestNew).working();
   }
 
   private static Optional<ClevisPinSize> size(PinSize size) {

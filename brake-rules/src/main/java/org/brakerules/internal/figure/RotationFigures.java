@@ -14,11 +14,15 @@ import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Lining;
 import org.brakerules.model.quantity.Angle;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
 /** How much rotation of the cam wear has used, how much is left, and how much lining that is. */
 final class RotationFigures {
+
+  private static final Length NOTHING = new Length(0, LengthUnit.INCH);
 
   private RotationFigures() {}
 
@@ -30,24 +34,50 @@ final class RotationFigures {
   }
 
   private static Optional<Figure> used(Bench bench) {
-    Optional<Length> thinnest = thinnest(bench);
-    if (thinnest.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<Length> lining = bench.size(Size.NEW_LINING).map(thick -> thick.minus(thinnest.get()));
-    Working working =
-        lining
-            .filter(worn -> !worn.isNegative())
-            .map(worn -> used(bench, worn))
-            .orElseGet(() -> CamRotation.usedMissing("thickness of a new lining, by the maker"));
-    return Optional.of(new Figure(bench.wheelEnd().toString(), working));
+    return thinnest(bench).map(thin -> new Figure(bench.wheelEnd().toString(), used(bench, thin)));
   }
 
-  private static Working used(Bench bench, Length lining) {
-    return drumWear(bench)
-        .map(drum -> CamRotation.usedBy(lining, drum, drum.minus(drum), bench.lift()).working())
-        .map(working -> working.missing("wear of the rollers; taken as none"))
-        .orElseGet(() -> CamRotation.usedMissing("diameter of the drum, measured and nominal"));
+  private static Working used(Bench bench, Length thinnest) {
+    Optional<Length> lining = bench.size(Size.NEW_LINING);
+    if (lining.isEmpty()) {
+      return CamRotation.usedMissing("thickness of a new lining, by the maker");
+    }
+    if (lining.get().compareTo(thinnest) < 0) {
+      return CamRotation.usedContradicted(
+          "thickness of the lining", thinnest, "that of a new one", lining.get());
+    }
+    return withDrum(bench, lining.get().minus(thinnest));
+  }
+
+  private static Working withDrum(Bench bench, Length lining) {
+    Optional<Length> nominal = bench.layout().drumDiameter();
+    Optional<Length> widest = widest(bench);
+    if (nominal.isEmpty() || widest.isEmpty()) {
+      return CamRotation.usedMissing("diameter of the drum, measured and nominal");
+    }
+    if (widest.get().compareTo(nominal.get()) < 0) {
+      return CamRotation.usedContradicted(
+          "diameter of the drum", widest.get(), "its nominal size", nominal.get());
+    }
+    return withRoller(bench, lining, Bench.onRadius(widest.get().minus(nominal.get())));
+  }
+
+  private static Working withRoller(Bench bench, Length lining, Length drum) {
+    Optional<Length> fresh = bench.positive(Size.NEW_ROLLER);
+    Optional<Length> worn = bench.positive(Size.ROLLER);
+    if (fresh.isPresent() && worn.isPresent() && worn.get().compareTo(fresh.get()) > 0) {
+      return CamRotation.usedContradicted(
+          "diameter of the roller", worn.get(), "that of a new one", fresh.get());
+    }
+    Optional<Length> roller =
+        fresh.flatMap(one -> worn.map(other -> Bench.onRadius(one.minus(other))));
+    Working working =
+        CamRotation.usedBy(lining, drum, roller.orElse(NOTHING), bench.lift()).working();
+    Working told =
+        roller.isPresent()
+            ? working
+            : working.assumed("wear of the roller on its radius", "it was not measured");
+    return bench.withLift(told, "lift radius");
   }
 
   /** The lining that has lost most lets its shoe go farthest. */
@@ -58,17 +88,15 @@ final class RotationFigures {
         .min(Comparator.naturalOrder());
   }
 
-  private static Optional<Length> drumWear(Bench bench) {
+  /** A shoe goes farthest where the drum is widest. */
+  private static Optional<Length> widest(Bench bench) {
     return bench
-        .layout()
-        .drumDiameter()
+        .one(Drum.class)
         .flatMap(
-            nominal ->
-                bench
-                    .one(Drum.class)
-                    .flatMap(drum -> Bench.last(drum.diameter()))
-                    .map(wide -> CamRotation.onRadius(wide.minus(nominal))))
-        .filter(worn -> !worn.isNegative());
+            drum ->
+                drum.diameter().readings().stream()
+                    .map(Reading::value)
+                    .max(Comparator.naturalOrder()));
   }
 
   private static Optional<Figure> left(Bench bench) {
@@ -82,6 +110,6 @@ final class RotationFigures {
     return Optional.of(
         new Figure(
             shaft.orElseThrow().place().toString(),
-            CamRotation.left(turned.get(), most, bench.lift())));
+            bench.withLift(CamRotation.left(turned.get(), most, bench.lift()), "lift radius")));
   }
 }

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.shim.EndPlayBand;
 import org.brakerules.calc.shim.EndPlayShims;
+import org.brakerules.calc.shim.ShimChoice;
 import org.brakerules.calc.shim.ShimPiece;
+import org.brakerules.calc.shim.ShimPlan;
 import org.brakerules.figure.Figure;
-import org.brakerules.model.decision.LimitInForce;
-import org.brakerules.model.job.ShimsAtHand;
 import org.brakerules.model.part.Camshaft;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
@@ -22,23 +23,37 @@ import org.brakerules.model.reading.Station;
 /** Which shims at hand bring the end play of the camshaft inside its band. */
 final class ShimFigures {
 
+  private static final String LEAST = "camshaft.end-play.min";
+  private static final String MOST = "camshaft.end-play.max";
+
+  /** The parts whose width lies between the two stops of the camshaft. */
+  private static final List<PartKind> IN_THE_STACK =
+      List.of(
+          PartKind.CAMSHAFT,
+          PartKind.HEAD_WASHER,
+          PartKind.SPACER,
+          PartKind.SLACK_ADJUSTER,
+          PartKind.SNAP_RING,
+          PartKind.SPIDER,
+          PartKind.CAMSHAFT_BRACKET);
+
   private static final Length NOTHING = new Length(0, LengthUnit.INCH);
 
   private final Bench bench;
-  private final List<ShimsAtHand> atHand;
+  private final ShimStock stock;
   private final Set<Place> replaced;
   private final Set<Place> good;
 
   /**
    * Knows the stock and the parts that go.
    *
-   * @param atHand the shims that may go in
+   * @param stock the shims that may go in
    * @param replaced the parts that are decided to be replaced
    * @param good the parts that go back, cleaned or as they are
    */
-  ShimFigures(Bench bench, List<ShimsAtHand> atHand, Set<Place> replaced, Set<Place> good) {
+  ShimFigures(Bench bench, ShimStock stock, Set<Place> replaced, Set<Place> good) {
     this.bench = bench;
-    this.atHand = atHand;
+    this.stock = stock;
     this.replaced = replaced;
     this.good = good;
   }
@@ -52,10 +67,13 @@ final class ShimFigures {
             .flatMap(shaft -> Bench.lastAt(shaft.endPlay(), Station.SPLINE_END));
     Optional<EndPlayBand> band = band();
     if (endPlay.isEmpty()) {
+      if (!stock.isEmpty() && bench.one(Camshaft.class).isPresent()) {
+        figures.add(figure(Station.SPLINE_END, EndPlayShims.missing("end play at the spline end")));
+      }
       return figures;
     }
     if (band.isEmpty()) {
-      figures.add(figure(Station.SPLINE_END, missing(endPlay.get(), "band of the end play")));
+      figures.add(figure(Station.SPLINE_END, withoutBand(endPlay.get())));
       return figures;
     }
     figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
@@ -63,6 +81,15 @@ final class ShimFigures {
       figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
     }
     return figures;
+  }
+
+  private Working withoutBand(Length endPlay) {
+    Optional<Length> least = limit(LEAST);
+    Optional<Length> most = limit(MOST);
+    return least.isPresent() && most.isPresent()
+        ? EndPlayShims.start()
+            .contradicted("least end play", least.get(), "most end play", most.get())
+        : missing(endPlay, "band of the end play");
   }
 
   private Figure stack(Length endPlay, EndPlayBand band, Station station) {
@@ -115,19 +142,46 @@ final class ShimFigures {
             .map(shim -> Bench.last(shim.thickness()).orElseThrow())
             .reduce(Length::plus)
             .orElse(NOTHING);
-    Working working = EndPlayShims.choose(endPlay, band, fitted, discarded, stock()).working();
-    return replaced.contains(bench.wheelEnd().place(PartKind.CAMSHAFT))
-        ? working.missing("end play with the new camshaft in, before the shims are chosen for good")
-        : working;
+    ShimPlan plan = EndPlayShims.choose(endPlay, band, fitted, discarded, stock.left());
+    Working working = plan.working();
+    if (!stock.takenBy().isEmpty()) {
+      working = working.given("shims at hand are those left by", stock.takenBy());
+    }
+    if (station == Station.SPLINE_END && plan.choice() instanceof ShimChoice.Fits fits) {
+      stock.take(fits.putIn(), bench.wheelEnd().toString());
+    }
+    return changed(working);
+  }
+
+  /** A new part of another width changes the end play that the shims are chosen for. */
+  private Working changed(Working working) {
+    String parts =
+        IN_THE_STACK.stream()
+            .filter(kind -> replaced.stream().anyMatch(place -> isHere(place, kind)))
+            .map(PartKind::inWords)
+            .collect(Collectors.joining(" and "));
+    return parts.isEmpty()
+        ? working
+        : working.missing(
+            "end play with the new " + parts + " in, before the shims are chosen for good");
+  }
+
+  private boolean isHere(Place place, PartKind kind) {
+    return place.kind() == kind && place.wheelEnd().equals(bench.wheelEnd());
   }
 
   private Optional<EndPlayBand> band() {
-    Optional<Length> min = bench.limit("camshaft.end-play.min").map(ShimFigures::length);
-    Optional<Length> max = bench.limit("camshaft.end-play.max").map(ShimFigures::length);
-    return min.flatMap(
-        least ->
-            max.filter(most -> most.compareTo(least) >= 0)
-                .map(most -> new EndPlayBand(least, most)));
+    Optional<Length> least = limit(LEAST);
+    return limit(MOST)
+        .flatMap(
+            most ->
+                least
+                    .filter(one -> most.compareTo(one) >= 0)
+                    .map(one -> new EndPlayBand(one, most)));
+  }
+
+  private Optional<Length> limit(String id) {
+    return bench.limit(id).map(limit -> (Length) limit.value());
   }
 
   private List<Shim> shims(Station station) {
@@ -136,19 +190,5 @@ final class ShimFigures {
 
   private ShimPiece piece(Shim shim) {
     return new ShimPiece(Bench.last(shim.thickness()).orElseThrow(), shim.condition());
-  }
-
-  private List<ShimPiece> stock() {
-    List<ShimPiece> pieces = new ArrayList<>();
-    for (ShimsAtHand some : atHand) {
-      for (int i = 0; i < some.count(); i++) {
-        pieces.add(new ShimPiece(some.thickness(), some.condition()));
-      }
-    }
-    return pieces;
-  }
-
-  private static Length length(LimitInForce limit) {
-    return (Length) limit.value();
   }
 }

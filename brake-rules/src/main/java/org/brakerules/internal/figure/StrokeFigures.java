@@ -1,65 +1,126 @@
 package org.brakerules.internal.figure;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.PowerStroke;
 import org.brakerules.calc.stroke.StrokeReserve;
+import org.brakerules.calc.stroke.StrokeWhileBraking;
 import org.brakerules.figure.Figure;
+import org.brakerules.internal.table.TestPressure;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.part.Chamber;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Reading;
 
-/** The power stroke and the reserve of stroke, as found and after the work. */
+/** The power stroke, the reserve of stroke and the stroke while braking, moment by moment. */
 final class StrokeFigures {
 
-  private StrokeFigures() {}
+  private static final Length NOTHING = new Length(0, LengthUnit.INCH);
+  private static final BigDecimal SECONDS = BigDecimal.TEN;
+
+  private final Bench bench;
+  private final Chamber chamber;
+  private final List<Figure> figures = new ArrayList<>();
+
+  private StrokeFigures(Bench bench, Chamber chamber) {
+    this.bench = bench;
+    this.chamber = chamber;
+  }
 
   static List<Figure> of(Bench bench) {
-    List<Figure> figures = new ArrayList<>();
-    bench.one(Chamber.class).ifPresent(chamber -> strokes(bench, chamber, figures));
-    return figures;
+    return bench
+        .one(Chamber.class)
+        .map(chamber -> new StrokeFigures(bench, chamber).strokes())
+        .orElseGet(List::of);
   }
 
   /** Strokes of one moment belong together: turning the adjuster changes both. */
-  private static void strokes(Bench bench, Chamber chamber, List<Figure> figures) {
-    String about = chamber.place().toString();
+  private List<Figure> strokes() {
     for (Moment moment : Moment.values()) {
-      Optional<Length> applied = at(chamber.appliedStroke(), Method.FULL_APPLICATION, moment);
-      Optional<Length> free = at(chamber.freeStroke(), Method.PRIED_BY_HAND, moment);
+      Optional<Length> applied = at(chamber.appliedStroke(), this::isApplied, moment);
+      Optional<Length> free = at(chamber.freeStroke(), StrokeFigures::isPried, moment);
       if (applied.isPresent()) {
-        figures.add(new Figure(about, power(applied.get(), free)));
-        figures.add(new Figure(about, reserve(bench.layout().chamber(), applied.get())));
+        figure(moment, power(applied.get(), free));
+        figure(moment, reserve(bench.layout().chamber(), applied.get()));
+        figure(moment, whileBraking(applied.get()));
+      } else if (free.isPresent() || isTaken(moment)) {
+        figure(moment, withoutApplied(free));
       }
     }
+    return figures;
   }
 
-  private static Working reserve(ChamberSize chamber, Length applied) {
-    return chamber
-        .ratedStroke()
+  private void figure(Moment moment, Working working) {
+    String when = moment == Moment.UNKNOWN ? "" : ", " + moment.inWords();
+    figures.add(new Figure(chamber.place().toString(), working.titled(when)));
+  }
+
+  private static Working reserve(ChamberSize size, Length applied) {
+    return size.ratedStroke()
         .map(full -> StrokeReserve.of(full, applied).working())
         .orElseGet(() -> StrokeReserve.missing("rated stroke of the chamber"));
   }
 
+  private static Working whileBraking(Length applied) {
+    return StrokeWhileBraking.of(applied, NOTHING, SECONDS)
+        .working()
+        .assumed("heat growth", "the drum cold when braking begins")
+        .assumed("time", "one long stop");
+  }
+
   private static Working power(Length applied, Optional<Length> free) {
     return free.map(length -> power(applied, length))
-        .orElseGet(() -> PowerStroke.missing("free stroke of the same moment"));
+        .orElseGet(
+            () ->
+                PowerStroke.missing("free stroke of the same moment")
+                    .given("applied stroke", applied));
   }
 
   private static Working power(Length applied, Length free) {
     return applied.compareTo(free) > 0
         ? PowerStroke.of(applied, free).working()
-        : PowerStroke.unusable(applied, free);
+        : PowerStroke.contradicted(applied, free);
   }
 
-  private static Optional<Length> at(Measurement<Length> strokes, Method method, Moment moment) {
+  private Working withoutApplied(Optional<Length> free) {
+    String pressure =
+        bench.testPressure().map(wanted -> ", fully applied " + wanted.inWords()).orElse("");
+    Working working = PowerStroke.missing("applied stroke of the same moment" + pressure);
+    return free.isPresent() ? working.given("free stroke", free.get()) : working;
+  }
+
+  private boolean isTaken(Moment moment) {
+    return chamber.appliedStroke().readings().stream()
+        .anyMatch(reading -> reading.moment() == moment);
+  }
+
+  /** At a lower pressure the rod does not come out as far, so that the reserve would look long. */
+  private boolean isApplied(Reading<Length> reading) {
+    return reading.method() == Method.FULL_APPLICATION
+        && bench.testPressure().map(wanted -> isAt(wanted, reading)).orElse(true);
+  }
+
+  private static boolean isAt(TestPressure wanted, Reading<Length> reading) {
+    return reading.reservoirPressure().map(wanted::covers).orElse(false);
+  }
+
+  private static boolean isPried(Reading<Length> reading) {
+    return reading.method() == Method.PRIED_BY_HAND;
+  }
+
+  private static Optional<Length> at(
+      Measurement<Length> strokes, Predicate<Reading<Length>> counts, Moment moment) {
     return strokes.readings().stream()
-        .filter(reading -> reading.method() == method && reading.moment() == moment)
+        .filter(reading -> reading.moment() == moment)
+        .filter(counts)
         .map(Reading::value)
         .reduce((first, second) -> second);
   }

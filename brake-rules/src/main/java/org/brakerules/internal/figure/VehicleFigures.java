@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.brakerules.calc.Working;
 import org.brakerules.calc.stroke.DefectiveBrakes;
 import org.brakerules.figure.Figure;
 import org.brakerules.model.decision.Check;
@@ -47,13 +48,20 @@ final class VehicleFigures {
     if (brakes < 2) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Figure(
-            "",
-            DefectiveBrakes.of((int) brakes, beyond(strokes))
-                .working()
-                .missing(
-                    "stroke of every other brake: the fifth is of all brakes of the vehicle")));
+    Working working =
+        DefectiveBrakes.of((int) brakes, beyond(strokes))
+            .working()
+            .missing("stroke of every other brake: the fifth is of all brakes of the vehicle");
+    return Optional.of(new Figure("", unproven(working, strokes)));
+  }
+
+  private static Working unproven(Working working, List<Check> strokes) {
+    long unproven =
+        strokes.stream().filter(check -> check.status() == CheckStatus.UNPROVEN).count();
+    return unproven == 0
+        ? working
+        : working.missing(
+            unproven + " of the strokes with a finer instrument: too close to count, not counted");
   }
 
   /** A brake that is beyond two limits counts by the one it is farther beyond. */

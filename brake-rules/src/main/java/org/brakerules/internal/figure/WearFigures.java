@@ -1,6 +1,7 @@
 package org.brakerules.internal.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.calc.Working;
@@ -12,6 +13,7 @@ import org.brakerules.figure.Figure;
 import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Lining;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
 
 /** How evenly linings and drum are worn. */
@@ -30,6 +32,7 @@ final class WearFigures {
                     .ifPresent(figures::add));
     betweenShoes(bench).ifPresent(figures::add);
     bench.one(Drum.class).flatMap(WearFigures::bore).ifPresent(figures::add);
+    bench.one(Drum.class).flatMap(drum -> leftToTurn(bench, drum)).ifPresent(figures::add);
     return figures;
   }
 
@@ -85,5 +88,14 @@ final class WearFigures {
             ? DrumBore.of(open, middle, closed).working()
             : DrumBore.missing("two diameters or more at open side, middle and closed side");
     return Optional.of(new Figure(drum.place().toString(), working));
+  }
+
+  private static Optional<Figure> leftToTurn(Bench bench, Drum drum) {
+    Optional<Length> widest =
+        drum.diameter().readings().stream().map(Reading::value).max(Comparator.naturalOrder());
+    return bench
+        .most("drum.clean-up-diameter.max")
+        .flatMap(limit -> widest.map(diameter -> DrumBore.leftToTurn(diameter, limit)))
+        .map(working -> new Figure(drum.place().toString(), working));
   }
 }

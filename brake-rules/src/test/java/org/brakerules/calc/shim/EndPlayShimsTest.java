@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,28 @@ class EndPlayShimsTest {
     assertThat(fits.takeOut()).isEqualTo(salvaged("0.010"));
     assertThat(fits.putIn()).isEmpty();
     assertThat(fits.endPlay()).isEqualTo(Length.inches("0.013"));
+  }
+
+  /** Twelve odd thicknesses, 99 of each, in a gap no brake has: the search gives up and says so. */
+  @Test
+  void a_stock_too_large_to_search_is_refused_rather_than_searched_for_hours() {
+    List<ShimPiece> stock = new ArrayList<>();
+    for (int kind = 0; kind < 12; kind++) {
+      ShimPiece piece =
+          new ShimPiece(Length.parse("0.0" + (1013 + 37 * kind) + " in"), Condition.NEW);
+      stock.addAll(Collections.nCopies(99, piece));
+    }
+    ShimPlan plan =
+        EndPlayShims.choose(
+            Length.inches("9.9999"),
+            new EndPlayBand(Length.parse("0.00001 in"), Length.parse("0.00002 in")),
+            List.of(),
+            NONE,
+            stock);
+    assertThat(plan.choice()).isEqualTo(new ShimChoice.TooManyStacks());
+    assertThat(plan.working().missing())
+        .containsExactly(
+            "a smaller choice: the shims at hand make too many stacks to try them all");
   }
 
   @Test

@@ -167,6 +167,7 @@ final class CamshaftParts {
   private static final List<Sentence> BUSHING_SENTENCES =
       List.of(
           when(any(CAMSHAFT_BUSHING).missing(), replace()),
+          when(any(CAMSHAFT_BUSHING).with(Contradicting::journal), again()),
           when(
               old(CAMSHAFT_BUSHING).beyond("radial-play.max"),
               replace().of(old(CAMSHAFT_BUSHING)),

@@ -152,6 +152,7 @@ final class ChamberParts {
           when(
               any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=automatic-clutch"),
               look("clutchTorque").of(SLACK_ADJUSTER)),
+          when(any(CHAMBER).with(Contradicting::strokes), again()),
           when(any(SPRING_BRAKE).missing().where("layout.springBrake=yes"), replace()),
           when(
               any(SPRING_BRAKE)

@@ -1,6 +1,7 @@
 package org.brakerules.benchmark.oracle;
 
 import static org.brakerules.benchmark.oracle.Effect.adjust;
+import static org.brakerules.benchmark.oracle.Effect.again;
 import static org.brakerules.benchmark.oracle.Effect.hold;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
@@ -62,6 +63,7 @@ final class LiningParts {
 
   private static final List<Sentence> SENTENCES =
       List.of(
+          when(any(LINING).with(Contradicting::thinnest), again()),
           when(any(LINING).missing(), replace()),
           when(
               any(LINING)

@@ -77,6 +77,20 @@ final class Drawing {
     out.writeAttribute("stroke", "black");
   }
 
+  /** A mark that is neither filled nor round. */
+  void square(int x, int y) throws XMLStreamException {
+    box(x - 5, y - 5, 10, 10, "white", "black");
+  }
+
+  /** A short arrow along a row. */
+  void arrow(int x, int y, boolean toTheRight) throws XMLStreamException {
+    int forward = toTheRight ? 1 : -1;
+    int head = x + 18 * forward;
+    line(x, y, head, y, "");
+    line(head, y, head - 4 * forward, y - 3, "");
+    line(head, y, head - 4 * forward, y + 3, "");
+  }
+
   /** Ends the drawing. */
   String finish() throws XMLStreamException {
     out.writeEndElement();

@@ -56,6 +56,7 @@ public final class FiguresReport {
     page.gap();
     page.paragraph(2, working.title() + about);
     working.given().forEach(one -> line("given", one.name() + " " + one.value()));
+    working.assumed().forEach(one -> line("assumed", one.name() + " " + one.value()));
     line("formula", working.formula());
     working.steps().forEach(step -> line("work", step));
     working.results().forEach(one -> line("result", one.name() + " " + one.value()));

@@ -1,7 +1,6 @@
 package org.brakerules.harness.figures;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
 import org.brakerules.model.decision.Check;
@@ -32,7 +31,7 @@ final class ReadingsDrawing {
 
   String draw() throws XMLStreamException {
     int bottom = TOP + readings.size() * ROW;
-    Drawing drawing = new Drawing(title, inWords(), bottom + 40);
+    Drawing drawing = new Drawing(title, inWords(), bottom + 56);
     drawing.words(LIMIT_AT, TOP - 14, "limit", "middle", 12);
     drawing.line(LIMIT_AT, TOP - 8, LIMIT_AT, bottom, "");
     int y = TOP + ROW / 2;
@@ -44,7 +43,13 @@ final class ReadingsDrawing {
         16,
         bottom + 26,
         "a row goes from nothing to twice the limit, or is drawn 10 or 100 times as large about the"
-            + " limit; filled: beyond; whisker: uncertainty",
+            + " limit; arrow: the good side",
+        "start",
+        11);
+    drawing.words(
+        16,
+        bottom + 42,
+        "open dot: inside; filled dot: beyond; square: too close to tell; whisker: uncertainty",
         "start",
         11);
     return drawing.finish();
@@ -59,7 +64,12 @@ final class ReadingsDrawing {
     if (scale.hasUncertainty()) {
       whisker(drawing, y, x, scale.whisker(HALF_ROOM));
     }
-    drawing.dot(x, y, check.status() == CheckStatus.BEYOND);
+    drawing.arrow(LIMIT_AT, y + 9, !limit.comparison().isUpper());
+    if (check.status() == CheckStatus.UNPROVEN) {
+      drawing.square(x, y);
+    } else {
+      drawing.dot(x, y, check.status() == CheckStatus.BEYOND);
+    }
     drawing.words(LEFT - 10, y + 4, name(check), "end", 12);
     drawing.words(LEFT, y - 4, scale.inWords(), "start", 9);
     drawing.words(LEFT + ROOM + 10, y + 4, reading.written() + "; " + limit.inWords(), "start", 11);
@@ -73,10 +83,9 @@ final class ReadingsDrawing {
 
   private static String name(Check check) {
     String part = check.part().kind().inWords();
-    String property = check.property().replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
     String station =
         check.part().kind().hasStations() ? " " + check.part().station().inWords() : "";
-    return part + station + ", " + property;
+    return part + station + ", " + check.propertyInWords();
   }
 
   private String inWords() {

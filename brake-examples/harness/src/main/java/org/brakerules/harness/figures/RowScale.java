@@ -27,7 +27,8 @@ record RowScale(BigDecimal fromLimit, BigDecimal uncertainty, int zoom) {
   static RowScale of(Reading<?> reading, LimitInForce limit) {
     BigDecimal whole = amount(limit.value());
     if (whole.signum() == 0) {
-      return new RowScale(BigDecimal.ONE, BigDecimal.ZERO, 1);
+      BigDecimal beside = BigDecimal.valueOf(amount(reading.value()).signum());
+      return new RowScale(beside, BigDecimal.ZERO, 1);
     }
     BigDecimal from = share(amount(reading.value()).subtract(whole), whole);
     BigDecimal least =

@@ -34,7 +34,7 @@ final class ReadingInWords {
     String read = check.reading().map(ReadingInWords::read).orElse("not measured");
     String limit = check.limit().map(this::limit).orElse("no limit known");
     String margin = check.margin().map(this::margin).orElse("");
-    return Wording.property(check.property()) + " " + read + "; " + limit + margin;
+    return check.propertyInWords() + " " + read + "; " + limit + margin;
   }
 
   private static String read(Reading<?> reading) {

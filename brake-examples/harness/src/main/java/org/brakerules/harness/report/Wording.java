@@ -1,7 +1,6 @@
 package org.brakerules.harness.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.model.decision.LimitInForce;
@@ -59,10 +58,5 @@ public final class Wording {
   /** A limit with its source. */
   public static String limit(LimitInForce limit) {
     return limit.inWords() + ", " + source(limit.source());
-  }
-
-  /** A property of a part, such as {@code end play} for {@code endPlay}. */
-  static String property(String name) {
-    return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 }

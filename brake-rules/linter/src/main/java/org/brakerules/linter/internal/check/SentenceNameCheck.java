@@ -30,7 +30,9 @@ final class SentenceNameCheck implements RuleCheck {
               "beyondBy", Vocabulary.BEYOND_LIMIT,
               "station", Vocabulary.BEYOND_LIMIT,
               "replaced", Vocabulary.REPLACED,
-              "disturbed", Vocabulary.DISTURBED));
+              "disturbed", Vocabulary.DISTURBED,
+              "reading", Vocabulary.READINGS_CONTRADICT,
+              "otherReading", Vocabulary.READINGS_CONTRADICT));
 
   @Override
   public void check(AuthoredRule rule, RuleBase base, Findings findings) {

@@ -30,6 +30,7 @@ import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.reading.Contradiction;
 import org.brakerules.model.reading.Station;
 
 /** Every fact type, property and constant that conditions may name. */
@@ -40,12 +41,13 @@ public final class Vocabulary {
   public static final String DISTURBED = "Disturbed";
   public static final String BRAKE = "Brake";
   public static final String UNLIKE_PARTNER = "UnlikePartner";
+  public static final String READINGS_CONTRADICT = "ReadingsContradict";
   public static final String WHEEL_END = "wheelEnd";
   public static final String PARTNER = "partner";
 
   /** Facts that only findings of the same job make: their absence depends on the order of rules. */
   public static final Set<String> MADE_BY_FINDINGS =
-      Set.of(BEYOND_LIMIT, REPLACED, DISTURBED, UNLIKE_PARTNER);
+      Set.of(BEYOND_LIMIT, REPLACED, DISTURBED, UNLIKE_PARTNER, READINGS_CONTRADICT);
 
   private static final Map<String, Class<?>> EVERY_PART =
       Map.of(
@@ -95,6 +97,18 @@ public final class Vocabulary {
               Map.of(
                   "matter",
                   AxleMatter.class,
+                  WHEEL_END,
+                  WheelEndPath.class,
+                  PARTNER,
+                  WheelEndPath.class)),
+          new FactType(
+              READINGS_CONTRADICT,
+              Optional.empty(),
+              Map.of(
+                  "contradiction",
+                  Contradiction.class,
+                  "station",
+                  Station.class,
                   WHEEL_END,
                   WheelEndPath.class,
                   PARTNER,
