@@ -351,52 +351,43 @@ class FiguresTest {
             "thickness of the lining contradicts that of a new one; measure both again");
   }
 
-  /** 4 mm in 40,000 km leave about 22,500 km for 2.25 mm, own arithmetic. */
+  /** 4 mm in 40,000 km leave 22,500 km for 2.25 mm, own arithmetic. */
   @Test
   void a_lining_measured_before_tells_how_far_it_may_still_run() {
-    EarlierLining before =
-        new EarlierLining(
-            LEFT + "/lining/upper",
-            LocalDate.of(2026, 3, 2),
-            Length.parse("12.6 mm"),
-            Odometer.parse("400000 km"),
-            Odometer.parse("440000 km"));
-    Lining lining =
-        Lining.asFound(LEFT, Station.UPPER)
-            .thickness(at(Station.THINNEST_POINT, Method.CALIPER, "8.6 mm"))
-            .build();
-    BrakeJobBuilder job =
-        BrakeJob.builder()
-            .date(LocalDate.of(2026, 11, 20))
-            .ruleSet("us-federal")
-            .scope(Scope.CAMSHAFT_OUT)
-            .axle("", 2, AxleKind.DRIVE)
-            .wheelEnd(LEFT, TYPE_30, lining)
-            .earlierLining(before);
-    assertThat(results(job, "lining.life")).hasSize(1);
-    assertThat(working(job, "lining.life").steps().get(0))
-        .isEqualTo("40000 km x 2.25 mm / 4 mm = 22500 km");
-    assertThat(working(job, "lining.life").assumed())
+    Working life = working(measuredBefore("12.6 mm"), "lining.life");
+    assertThat(life.results()).hasSize(1);
+    assertThat(life.steps().get(0)).isEqualTo("40000 km x 2.25 mm / 4 mm = 22500 km");
+    assertThat(life.assumed())
         .extracting(Working.Named::name)
         .containsExactly("uncertainty of each");
   }
 
   @Test
   void a_lining_that_grew_contradicts_what_it_was_before() {
+    assertThat(missing(measuredBefore("8 mm"), "lining.life"))
+        .containsExactly("thinnest now contradicts thinnest before; measure both again");
+  }
+
+  /** A lining of 8.6 mm that was measured 40,000 km before. */
+  private static BrakeJobBuilder measuredBefore(String thickness) {
     EarlierLining before =
         new EarlierLining(
             LEFT + "/lining/upper",
             LocalDate.of(2026, 3, 2),
-            Length.parse("8 mm"),
+            Length.parse(thickness),
             Odometer.parse("400000 km"),
             Odometer.parse("440000 km"));
     Lining lining =
         Lining.asFound(LEFT, Station.UPPER)
             .thickness(at(Station.THINNEST_POINT, Method.CALIPER, "8.6 mm"))
             .build();
-    BrakeJobBuilder job = job(TYPE_30, lining).axle("", 2, AxleKind.DRIVE).earlierLining(before);
-    assertThat(missing(job, "lining.life"))
-        .containsExactly("thinnest now contradicts thinnest before; measure both again");
+    return BrakeJob.builder()
+        .date(LocalDate.of(2026, 11, 20))
+        .ruleSet("us-federal")
+        .scope(Scope.CAMSHAFT_OUT)
+        .axle("", 2, AxleKind.DRIVE)
+        .wheelEnd(LEFT, TYPE_30, lining)
+        .earlierLining(before);
   }
 
   @Test

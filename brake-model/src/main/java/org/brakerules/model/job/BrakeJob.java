@@ -36,7 +36,7 @@ public record BrakeJob(
    * Keeps its own copies of the lists.
    *
    * @throws IllegalArgumentException if there is no unit, if two have the same name, if one of
-   *     several has none, or if one was built after the inspection
+   *     several has none, or if one was built, or a lining measured before, after the inspection
    */
   public BrakeJob {
     shimsAtHand = List.copyOf(shimsAtHand);
@@ -54,12 +54,20 @@ public record BrakeJob(
       throw new IllegalArgumentException("Name each unit of a combination, such as tractor.");
     }
     units.stream().flatMap(unit -> unit.builtOn().stream()).forEach(day -> refuseAfter(date, day));
+    earlierLinings.forEach(earlier -> refuseLater(date, earlier));
   }
 
   private static void refuseAfter(LocalDate inspected, LocalDate built) {
     if (built.isAfter(inspected)) {
       throw new IllegalArgumentException(
           "A unit built on " + built + " was not inspected on " + inspected + ".");
+    }
+  }
+
+  private static void refuseLater(LocalDate inspected, EarlierLining earlier) {
+    if (earlier.date().isAfter(inspected)) {
+      throw new IllegalArgumentException(
+          earlier.date() + " is no day before the inspection on " + inspected + ".");
     }
   }
 

@@ -12,14 +12,23 @@ import org.brakerules.model.quantity.Length;
 final class EarlierLiningReader {
 
   private static final Optional<Length> THICKEST = Optional.of(Length.parse("2 in"));
+  private static final String LINING =
+      "the path of the lining, such as \"axle2/left/lining/upper\"";
   private static final String ODOMETER = "an odometer, such as \"401200 km\" or \"250000 mi\"";
 
   private final WheelEndNames wheelEnds;
   private final Values values;
+  private final LocalDate inspected;
   private final Once<String> once;
 
-  EarlierLiningReader(WheelEndNames wheelEnds, Values values) {
+  /**
+   * Reads the earlier linings of a job.
+   *
+   * @param inspected the day of the job, or one far ahead if it could not be read
+   */
+  EarlierLiningReader(WheelEndNames wheelEnds, Values values, LocalDate inspected) {
     this.wheelEnds = wheelEnds;
+    this.inspected = inspected;
     this.values = values;
     this.once = new Once<>(values.problems());
   }
@@ -35,12 +44,9 @@ final class EarlierLiningReader {
   }
 
   private Supplier<EarlierLining> lining(Node node, Fields fields) {
-    Optional<String> on =
-        fields
-            .required("on", "the path of the lining, such as \"axle2/left/lining/upper\"")
-            .flatMap(it -> wheelEnds.path(it, values));
+    Optional<String> on = fields.required("on", LINING).flatMap(this::path);
     on.ifPresent(it -> once.add(it, node, "earlier lining of " + it, "one of each lining"));
-    Optional<LocalDate> date = fields.required("date", Values.DATE).flatMap(values::date);
+    Optional<LocalDate> date = fields.required("date", Values.DATE).flatMap(this::date);
     Optional<Length> thickness =
         fields
             .required("thickness", "how thick it was with its unit")
@@ -54,6 +60,27 @@ final class EarlierLiningReader {
             thickness.orElseThrow(),
             then.orElseThrow(),
             now.orElseThrow());
+  }
+
+  private Optional<String> path(Node node) {
+    Optional<String> path = wheelEnds.path(node, values);
+    if (path.filter(it -> !it.matches(".*/lining/(upper|lower)")).isPresent()) {
+      values.problems().add(node.spot(), "no lining, \"" + path.get() + "\"", LINING);
+    }
+    return path;
+  }
+
+  private Optional<LocalDate> date(Node node) {
+    Optional<LocalDate> day = values.date(node);
+    if (day.filter(it -> it.isAfter(inspected)).isPresent()) {
+      values
+          .problems()
+          .add(
+              node.spot(),
+              "a day after the inspection, \"" + day.get() + "\"",
+              "the day of the earlier inspection, " + inspected + " at the latest");
+    }
+    return day;
   }
 
   private Optional<Odometer> odometer(Fields fields, String name) {

@@ -63,7 +63,8 @@ final class JobAssembly {
     WheelEndNames wheelEnds = WheelEndNames.of(problems.count() == before ? units : List.of());
     List<MakersLimit> limits = new MakersLimitReader(wheelEnds, values).limits(makersLimits);
     List<StatedSize> stated = new SizeReader(wheelEnds, values).sizes(sizes);
-    List<EarlierLining> linings = new EarlierLiningReader(wheelEnds, values).linings(earlier);
+    List<EarlierLining> linings =
+        new EarlierLiningReader(wheelEnds, values, date.orElse(LocalDate.MAX)).linings(earlier);
     fields.refuseOthers();
     return problems.count() > 0
         ? Optional.empty()

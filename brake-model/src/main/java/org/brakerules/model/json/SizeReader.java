@@ -45,9 +45,17 @@ final class SizeReader {
                 Names.of(it),
                 "one size of this name for the same parts"));
     Optional<Length> value =
-        fields
-            .required("value", "the size with its unit")
-            .flatMap(it -> values.quantity(it, Length.class, LARGEST));
+        fields.required("value", "the size with its unit").flatMap(it -> value(it, size));
     return () -> new StatedSize(size.orElseThrow(), on, value.orElseThrow());
+  }
+
+  /** There may be no play, but there is no part of no size. */
+  private Optional<Length> value(Node node, Optional<Size> size) {
+    Optional<Length> value = values.quantity(node, Length.class, LARGEST);
+    boolean mayBeNothing = size.map(it -> it.name().startsWith("PLAY_")).orElse(true);
+    if (!mayBeNothing && value.filter(it -> it.nanometres() == 0).isPresent()) {
+      values.problems().add(node.spot(), "a size of " + value.get(), "a size above zero");
+    }
+    return value;
   }
 }

@@ -33,15 +33,24 @@ public record PushRodForce(Estimate<Force> force, Working working) {
         new Force(pressure.newtonsPerSquareInch().multiply(squareInches), ForceUnit.POUND_FORCE);
     Estimate<Force> estimate = new Estimate<>(force);
     Working working =
-        Working.of(
-                "force.push-rod",
-                "Push-rod force",
-                "force = pressure x effective area",
-                Basis.estimate(Standing.GOVERNMENT, "a province's air brake handbook"))
+        start()
             .given("pressure", pressure)
             .given("effective area", squareInches.toPlainString() + " in2")
             .step(pressure + " x " + squareInches.toPlainString() + " in2 = " + estimate)
             .result("push-rod force", estimate);
     return new PushRodForce(estimate, working);
+  }
+
+  /** The same without a result, where something must be known or mended first. */
+  public static Working missing(String what) {
+    return start().missing(what);
+  }
+
+  private static Working start() {
+    return Working.of(
+        "force.push-rod",
+        "Push-rod force",
+        "force = pressure x effective area, in the middle of the stroke; it falls toward the end",
+        Basis.estimate(Standing.GOVERNMENT, "a province's air brake handbook"));
   }
 }

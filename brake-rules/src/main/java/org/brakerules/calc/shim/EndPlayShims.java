@@ -50,11 +50,6 @@ public final class EndPlayShims {
         .result("inside the band, leave the shims; end play", endPlay);
   }
 
-  /** The work before anything is given. */
-  public static Working start() {
-    return ShimWorking.start();
-  }
-
   /** The work without a choice, where something must be known first. */
   public static Working missing(String what) {
     return ShimWorking.start().missing(what);

@@ -69,21 +69,30 @@ public record CamRotation(Estimate<Angle> used, Working working) {
   public static Working left(Angle turned, Angle limit, Length lift) {
     Angle left = limit.minus(turned);
     Working working =
-        Working.of(
-                "cam-rotation.left",
-                "Rotation of the cam that is left",
-                "left = limit - rotation; lining = left as an arc x lift radius / 2",
-                Basis.estimate(
-                    Standing.DERIVED, "the centre of a shoe moves half as far as its roller"))
-            .given("rotation", turned)
+        leftOf(turned)
             .given("limit", limit)
             .given("lift radius", lift)
             .step(limit + " - " + turned + " = " + left)
             .result("rotation left", left);
     return left.isNegative()
-        ? working
+        ? working.result("the cam is", "past its limit")
         : working.result(
             "that is, of lining (its own limit may come first)", liningLeft(left, lift));
+  }
+
+  /** The rotation left without a result, where something must be known first. */
+  public static Working leftMissing(Angle turned, String what) {
+    return leftOf(turned).missing(what);
+  }
+
+  private static Working leftOf(Angle turned) {
+    return Working.of(
+            "cam-rotation.left",
+            "Rotation of the cam that is left",
+            "left = limit - rotation; lining = left as an arc x lift radius / 2",
+            Basis.estimate(
+                Standing.DERIVED, "the centre of a shoe moves half as far as its roller"))
+        .given("rotation", turned);
   }
 
   /**

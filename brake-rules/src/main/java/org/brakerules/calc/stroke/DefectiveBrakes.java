@@ -69,6 +69,12 @@ public record DefectiveBrakes(int whole, int half, int needed, Working working) 
         .given("less beyond it", half)
         .step(whole + " + " + half + " / 2, rounded down = " + counted)
         .step(brakes + " / 5, rounded up = " + needed)
-        .result("defective", counted + " of the " + needed + " that make a fifth");
+        .result(
+            "defective",
+            counted
+                + " of the "
+                + needed
+                + " that make a fifth of these brakes: "
+                + (counted >= needed ? "reached" : "not reached"));
   }
 }

@@ -58,6 +58,18 @@ public record LostMotion(
     return new Estimate<>(total);
   }
 
+  /** What all of it costs at the very most, each play at its worst for the stroke. */
+  public Estimate<Length> most() {
+    List<Length> bounds =
+        costs.stream()
+            .filter(cost -> armMovement.isEmpty() || !cost.isMeasuredAtArm())
+            .map(cost -> cost.bound().value())
+            .toList();
+    Length nothing = new Length(0, unit());
+    Length sum = bounds.stream().reduce(nothing, Length::plus);
+    return new Estimate<>(armMovement.map(sum::plus).orElse(sum));
+  }
+
   /** What would be left if these were cured; new parts are taken to have no play of their own. */
   public Estimate<Length> without(Set<Looseness> cured) {
     return new Estimate<>(sum(cured));

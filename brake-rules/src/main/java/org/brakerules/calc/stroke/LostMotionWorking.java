@@ -75,6 +75,9 @@ final class LostMotionWorking {
     }
     boolean all = working.missing().isEmpty();
     Working more = working.result(all ? "lost motion" : "lost motion known so far", lost.total());
+    if (lost.most().value().compareTo(lost.total().value()) > 0) {
+      more = more.result("at the very most", lost.most());
+    }
     Optional<StrokeCost> costliest = lost.costliest();
     return costliest.isPresent()
         ? more.result(

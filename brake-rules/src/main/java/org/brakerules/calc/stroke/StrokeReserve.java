@@ -58,6 +58,11 @@ public record StrokeReserve(
     return start().missing(what);
   }
 
+  /** The work of a stroke that is longer than the chamber lets it be. */
+  public static Working contradicted(Length full, Length applied) {
+    return start().contradicted("applied stroke", applied, "full stroke", full);
+  }
+
   private static Working start() {
     return Working.of(
         "stroke.reserve",

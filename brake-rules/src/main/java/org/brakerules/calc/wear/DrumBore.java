@@ -55,15 +55,12 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
    *
    * @param largest the largest diameter as measured
    * @param turningLimit the largest diameter it may have just turned
+   * @param basis where that limit comes from
    */
-  public static Working leftToTurn(Length largest, Length turningLimit) {
+  public static Working leftToTurn(Length largest, Length turningLimit, Basis basis) {
     Length left = turningLimit.minus(largest);
     Working working =
-        Working.of(
-                "drum.left-to-turn",
-                "What may still be turned out of the drum",
-                "left = limit just turned - largest diameter",
-                Basis.exact(Standing.COMMON_PRACTICE, "the limit of the table or of the maker"))
+        turning(basis)
             .given("largest diameter", largest)
             .given("limit just turned", turningLimit)
             .step(turningLimit + " - " + largest + " = " + left)
@@ -71,6 +68,20 @@ public record DrumBore(Length largest, Length outOfRound, Length taper, Working 
     return left.nanometres() <= 0
         ? working.result("at nothing or below", "the drum is not turned any more")
         : working;
+  }
+
+  /** The same where nothing may be turned, or not yet. */
+  public static Working notTurned(String what) {
+    return turning(Basis.exact(Standing.COMMON_PRACTICE, "only a sound drum is turned"))
+        .missing(what);
+  }
+
+  private static Working turning(Basis basis) {
+    return Working.of(
+        "drum.left-to-turn",
+        "What may still be turned out of the drum",
+        "left = limit just turned - largest diameter",
+        basis);
   }
 
   private static String listed(List<Length> diameters) {

@@ -64,15 +64,19 @@ public record LiningLife(BigDecimal shortest, BigDecimal likely, Working working
     BigDecimal likely = distance(run, left, worn);
     BigDecimal shortest =
         distance(run, left.minus(uncertainty), worn.plus(uncertainty).plus(uncertainty));
-    Working working =
+    Working given =
         start()
             .given("thinnest before", before.thickness() + " at " + before.odometer() + " " + unit)
             .given("thinnest now", now.thickness() + " at " + now.odometer() + " " + unit)
             .given("limit", limit)
-            .given("uncertainty of each", uncertainty)
-            .step(run + " " + unit + " x " + left + " / " + worn + " = " + likely + " " + unit)
-            .step("with both readings off by " + uncertainty + ": " + shortest + " " + unit)
-            .result("distance", "about " + shortest + " to " + likely + " " + unit);
+            .given("uncertainty of each", uncertainty);
+    Working working =
+        left.nanometres() <= 0
+            ? given.result("distance", "none: the lining is at its limit or past it")
+            : given
+                .step(run + " " + unit + " x " + left + " / " + worn + " = " + likely + " " + unit)
+                .step("with both readings off by " + uncertainty + ": " + shortest + " " + unit)
+                .result("distance", "about " + shortest + " to " + likely + " " + unit);
     return new LiningLife(shortest, likely, working);
   }
 

@@ -1,6 +1,7 @@
 package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.brakerules.internal.check.Checks;
@@ -19,6 +20,8 @@ import org.brakerules.model.part.Sign;
 /** The second answer: what the law of the job's rule set says of a part. */
 final class RoadJudge {
 
+  private static final Set<Verdict> UNFIT =
+      EnumSet.of(Verdict.REPLACE, Verdict.HOLD, Verdict.MEASURE_AGAIN);
   private static final Set<Verdict> FAILING =
       Set.of(Verdict.REPLACE, Verdict.HOLD, Verdict.ADJUST, Verdict.CLEAN);
 
@@ -55,10 +58,12 @@ final class RoadJudge {
     return answer == RoadAnswer.MET && isUnfit(reasons) ? RoadAnswer.OPEN : answer;
   }
 
-  /** Laws also forbid what is broken or worn out in general words that no clause here cites. */
+  /**
+   * Laws also forbid what is broken or worn out in general words that no clause here cites, and a
+   * reading that is to be taken again meets no law.
+   */
   private static boolean isUnfit(List<Reason> reasons) {
-    return reasons.stream()
-        .anyMatch(one -> one.verdict() == Verdict.REPLACE || one.verdict() == Verdict.HOLD);
+    return reasons.stream().map(Reason::verdict).anyMatch(UNFIT::contains);
   }
 
   /** Whether a law limits the part, and which of its limits holds hangs on what is not stated. */

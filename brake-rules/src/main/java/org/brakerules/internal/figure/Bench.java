@@ -15,6 +15,7 @@ import org.brakerules.model.job.EarlierLining;
 import org.brakerules.model.job.Size;
 import org.brakerules.model.job.StatedSize;
 import org.brakerules.model.layout.Layout;
+import org.brakerules.model.part.Chamber;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.SlackAdjuster;
@@ -127,6 +128,34 @@ record Bench(
     return positive(Size.CAM_LIFT_RADIUS).isPresent()
         ? working
         : working.assumed(name, CamGeometry.COMMON);
+  }
+
+  /** Whether an applied stroke at the test pressure is as long as the chamber lets it be. */
+  boolean isAtEndOfTravel() {
+    return layout
+        .chamber()
+        .ratedStroke()
+        .flatMap(
+            full ->
+                one(Chamber.class)
+                    .flatMap(chamber -> lastApplied(chamber))
+                    .map(applied -> applied.compareTo(full) >= 0))
+        .orElse(false);
+  }
+
+  private Optional<Length> lastApplied(Chamber chamber) {
+    return chamber.appliedStroke().readings().stream()
+        .filter(this::isApplied)
+        .map(Reading::value)
+        .reduce((first, second) -> second);
+  }
+
+  /** At a lower pressure the rod does not come out as far, so that the reserve would look long. */
+  boolean isApplied(Reading<Length> reading) {
+    return reading.method() == Method.FULL_APPLICATION
+        && testPressure
+            .map(wanted -> reading.reservoirPressure().map(wanted::covers).orElse(false))
+            .orElse(true);
   }
 
   /** Half of what is known on a diameter, a half nanometre cut off. */

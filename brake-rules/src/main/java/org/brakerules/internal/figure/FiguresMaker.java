@@ -65,7 +65,7 @@ public final class FiguresMaker {
     lostMotion.figure().ifPresent(figures::add);
     figures.addAll(new ShimFigures(bench, stock, replaced, good).figures());
     figures.addAll(RotationFigures.of(bench));
-    figures.addAll(WearFigures.of(bench));
+    figures.addAll(WearFigures.of(bench, replaced));
     figures.addAll(LifeFigures.of(bench));
     figures.addAll(ForceFigures.of(bench));
     return new WheelEndFigures(

@@ -36,7 +36,15 @@ final class ForceFigures {
 
   static List<Figure> of(Bench bench) {
     List<Figure> figures = new ArrayList<>();
-    area(bench).ifPresent(area -> forces(bench, area, figures));
+    if (bench.isAtEndOfTravel() && area(bench).isPresent()) {
+      figures.add(
+          new Figure(
+              bench.wheelEnd().toString(),
+              PushRodForce.missing(
+                  "a shorter stroke: at the end of its travel a rod has no force")));
+    } else {
+      area(bench).ifPresent(area -> forces(bench, area, figures));
+    }
     return figures;
   }
 
@@ -48,6 +56,9 @@ final class ForceFigures {
   }
 
   private static Working balance(Bench one, Bench other) {
+    if (one.isAtEndOfTravel() || other.isAtEndOfTravel()) {
+      return AxleBalance.missing("a shorter stroke: at the end of its travel a rod has no force");
+    }
     if (measuredAngle(one).isPresent() != measuredAngle(other).isPresent()) {
       return AxleBalance.missing("angle between rod and arm of both brakes");
     }

@@ -103,8 +103,13 @@ final class RotationFigures {
     Optional<Camshaft> shaft = bench.one(Camshaft.class);
     Optional<Angle> turned = shaft.flatMap(one -> Bench.last(one.rotation(), Method.PROTRACTOR));
     Optional<LimitInForce> limit = bench.limit("camshaft.rotation.max");
-    if (turned.isEmpty() || limit.isEmpty()) {
+    if (turned.isEmpty()) {
       return Optional.empty();
+    }
+    String about = shaft.orElseThrow().place().toString();
+    if (limit.isEmpty()) {
+      return Optional.of(
+          new Figure(about, CamRotation.leftMissing(turned.get(), "limit, by the maker")));
     }
     Angle most = (Angle) limit.get().value();
     return Optional.of(

@@ -12,6 +12,8 @@ import org.brakerules.calc.shim.ShimChoice;
 import org.brakerules.calc.shim.ShimPiece;
 import org.brakerules.calc.shim.ShimPlan;
 import org.brakerules.figure.Figure;
+import org.brakerules.model.decision.Check;
+import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.part.Camshaft;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
@@ -76,6 +78,11 @@ final class ShimFigures {
       figures.add(figure(Station.SPLINE_END, withoutBand(endPlay.get())));
       return figures;
     }
+    Optional<String> unsettled = unsettled();
+    if (unsettled.isPresent()) {
+      figures.add(figure(Station.SPLINE_END, missing(endPlay.get(), unsettled.get())));
+      return figures;
+    }
     figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
     if (!shims(Station.HEAD_END).isEmpty()) {
       figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
@@ -83,12 +90,32 @@ final class ShimFigures {
     return figures;
   }
 
+  /** Shims are not chosen by a reading that no limit accepts, or that is too close to tell. */
+  private Optional<String> unsettled() {
+    List<CheckStatus> statuses =
+        bench
+            .checks()
+            .filter(check -> check.limitId().equals(LEAST) || check.limitId().equals(MOST))
+            .map(Check::status)
+            .toList();
+    if (statuses.contains(CheckStatus.WRONG_METHOD)) {
+      return Optional.of("end play by a dial indicator at the spline end");
+    }
+    return statuses.contains(CheckStatus.UNPROVEN)
+        ? Optional.of("end play with a finer instrument: it is too close to its limit to tell")
+        : Optional.empty();
+  }
+
   private Working withoutBand(Length endPlay) {
     Optional<Length> least = limit(LEAST);
     Optional<Length> most = limit(MOST);
     return least.isPresent() && most.isPresent()
-        ? EndPlayShims.start()
-            .contradicted("least end play", least.get(), "most end play", most.get())
+        ? missing(
+            endPlay,
+            "one of the two limits corrected: the least end play "
+                + least.get()
+                + " is above the most "
+                + most.get())
         : missing(endPlay, "band of the end play");
   }
 

@@ -10,8 +10,6 @@ import org.brakerules.calc.stroke.PowerStroke;
 import org.brakerules.calc.stroke.StrokeReserve;
 import org.brakerules.calc.stroke.StrokeWhileBraking;
 import org.brakerules.figure.Figure;
-import org.brakerules.internal.table.TestPressure;
-import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.part.Chamber;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
@@ -45,12 +43,13 @@ final class StrokeFigures {
   /** Strokes of one moment belong together: turning the adjuster changes both. */
   private List<Figure> strokes() {
     for (Moment moment : Moment.values()) {
-      Optional<Length> applied = at(chamber.appliedStroke(), this::isApplied, moment);
+      Optional<Length> applied = at(chamber.appliedStroke(), bench::isApplied, moment);
       Optional<Length> free = at(chamber.freeStroke(), StrokeFigures::isPried, moment);
       if (applied.isPresent()) {
         figure(moment, power(applied.get(), free));
-        figure(moment, reserve(bench.layout().chamber(), applied.get()));
-        figure(moment, whileBraking(applied.get()));
+        if (free.filter(length -> length.compareTo(applied.get()) >= 0).isEmpty()) {
+          reserve(moment, applied.get());
+        }
       } else if (free.isPresent() || isTaken(moment)) {
         figure(moment, withoutApplied(free));
       }
@@ -63,17 +62,30 @@ final class StrokeFigures {
     figures.add(new Figure(chamber.place().toString(), working.titled(when)));
   }
 
-  private static Working reserve(ChamberSize size, Length applied) {
-    return size.ratedStroke()
-        .map(full -> StrokeReserve.of(full, applied).working())
-        .orElseGet(() -> StrokeReserve.missing("rated stroke of the chamber"));
+  private void reserve(Moment moment, Length applied) {
+    Optional<Length> full = bench.layout().chamber().ratedStroke();
+    if (full.isEmpty()) {
+      figure(moment, StrokeReserve.missing("rated stroke of the chamber"));
+    } else if (applied.compareTo(full.get()) > 0) {
+      figure(moment, StrokeReserve.contradicted(full.get(), applied));
+    } else {
+      figure(moment, StrokeReserve.of(full.get(), applied).working());
+      figure(moment, whileBraking(applied, full.get()));
+    }
   }
 
-  private static Working whileBraking(Length applied) {
-    return StrokeWhileBraking.of(applied, NOTHING, SECONDS)
-        .working()
-        .assumed("heat growth", "the drum cold when braking begins")
-        .assumed("time", "one long stop");
+  private static Working whileBraking(Length applied, Length full) {
+    StrokeWhileBraking braking = StrokeWhileBraking.of(applied, NOTHING, SECONDS);
+    Working working =
+        braking
+            .working()
+            .assumed("heat growth", "the drum cold when braking begins")
+            .assumed("time", "one long stop");
+    return braking.stroke().value().compareTo(full) < 0
+        ? working
+        : working.result(
+            "the full stroke is " + full,
+            "the push rod reaches the end of its travel, with no force left");
   }
 
   private static Working power(Length applied, Optional<Length> free) {
@@ -100,16 +112,6 @@ final class StrokeFigures {
   private boolean isTaken(Moment moment) {
     return chamber.appliedStroke().readings().stream()
         .anyMatch(reading -> reading.moment() == moment);
-  }
-
-  /** At a lower pressure the rod does not come out as far, so that the reserve would look long. */
-  private boolean isApplied(Reading<Length> reading) {
-    return reading.method() == Method.FULL_APPLICATION
-        && bench.testPressure().map(wanted -> isAt(wanted, reading)).orElse(true);
-  }
-
-  private static boolean isAt(TestPressure wanted, Reading<Length> reading) {
-    return reading.reservoirPressure().map(wanted::covers).orElse(false);
   }
 
   private static boolean isPried(Reading<Length> reading) {

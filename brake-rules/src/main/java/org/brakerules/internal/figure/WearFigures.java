@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.brakerules.calc.Basis;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.wear.DrumBore;
 import org.brakerules.calc.wear.LiningThickness;
 import org.brakerules.calc.wear.LiningThickness.AtPlace;
 import org.brakerules.calc.wear.ShoeDifference;
 import org.brakerules.figure.Figure;
+import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.part.Drum;
 import org.brakerules.model.part.Lining;
+import org.brakerules.model.part.Place;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Reading;
 import org.brakerules.model.reading.Station;
@@ -21,7 +25,7 @@ final class WearFigures {
 
   private WearFigures() {}
 
-  static List<Figure> of(Bench bench) {
+  static List<Figure> of(Bench bench, Set<Place> replaced) {
     List<Figure> figures = new ArrayList<>();
     bench
         .fitted(Lining.class)
@@ -32,7 +36,10 @@ final class WearFigures {
                     .ifPresent(figures::add));
     betweenShoes(bench).ifPresent(figures::add);
     bench.one(Drum.class).flatMap(WearFigures::bore).ifPresent(figures::add);
-    bench.one(Drum.class).flatMap(drum -> leftToTurn(bench, drum)).ifPresent(figures::add);
+    bench
+        .one(Drum.class)
+        .flatMap(drum -> leftToTurn(bench, drum, replaced.contains(drum.place())))
+        .ifPresent(figures::add);
     return figures;
   }
 
@@ -90,12 +97,23 @@ final class WearFigures {
     return Optional.of(new Figure(drum.place().toString(), working));
   }
 
-  private static Optional<Figure> leftToTurn(Bench bench, Drum drum) {
+  private static Optional<Figure> leftToTurn(Bench bench, Drum drum, boolean replaced) {
     Optional<Length> widest =
         drum.diameter().readings().stream().map(Reading::value).max(Comparator.naturalOrder());
     return bench
-        .most("drum.clean-up-diameter.max")
-        .flatMap(limit -> widest.map(diameter -> DrumBore.leftToTurn(diameter, limit)))
+        .limit("drum.clean-up-diameter.max")
+        .flatMap(limit -> widest.map(diameter -> leftToTurn(bench, diameter, limit, replaced)))
         .map(working -> new Figure(drum.place().toString(), working));
+  }
+
+  private static Working leftToTurn(
+      Bench bench, Length diameter, LimitInForce limit, boolean replaced) {
+    Optional<Length> nominal = bench.layout().drumDiameter();
+    if (replaced) {
+      return DrumBore.notTurned("nothing: the drum is replaced");
+    }
+    return nominal.isPresent() && diameter.compareTo(nominal.get()) < 0
+        ? DrumBore.notTurned("diameter measured again: it is under the nominal " + nominal.get())
+        : DrumBore.leftToTurn(diameter, (Length) limit.value(), Basis.of(limit.source()));
   }
 }

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import org.brakerules.calc.Basis;
 import org.brakerules.calc.LengthText;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.wear.LiningLife.WearPoint;
 import org.brakerules.calc.wear.LiningThickness.AtPlace;
+import org.brakerules.model.decision.Standing;
 import org.brakerules.model.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +19,8 @@ import org.junit.jupiter.params.converter.ConvertWith;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WearTest {
+
+  private static final Basis BASIS = Basis.exact(Standing.GOVERNMENT, "TM 9-2330-384-14&P");
 
   @Test
   void six_readings_show_where_a_lining_is_thin() {
@@ -59,7 +63,7 @@ class WearTest {
   @CsvSource({"16.580 in, -0.005 in", "16.59 in, 0.005 in"})
   void what_may_still_be_turned_depends_on_whose_limit_it_is(
       @ConvertWith(LengthText.class) Length limit, String left) {
-    Working working = DrumBore.leftToTurn(Length.inches("16.585"), limit);
+    Working working = DrumBore.leftToTurn(Length.inches("16.585"), limit, BASIS);
     assertThat(working.results()).contains(new Working.Named("left on the diameter", left));
     assertThat(working.results()).hasSize(left.startsWith("-") ? 2 : 1);
   }

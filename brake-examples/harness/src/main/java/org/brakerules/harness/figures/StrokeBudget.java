@@ -39,7 +39,7 @@ final class StrokeBudget {
       y += ROW;
     }
     Length total = lost.total().value();
-    bar(drawing, y, "lost motion known", total, total);
+    bar(drawing, y, "lost motion known", total, lost.most().value());
     drawing.words(
         16, y + ROW + 16, "black: estimate, open: at the very most; estimates only", "start", 12);
     return drawing.finish();
@@ -50,17 +50,13 @@ final class StrokeBudget {
     drawing.words(LABELS - 10, y + BAR - 3, name, "end", 13);
     drawing.box(LABELS, y, width(bound), BAR, "white", "black");
     drawing.box(LABELS, y, width(estimate), BAR, "black", "black");
-    drawing.words(LABELS + width(bound) + 8, y + BAR - 3, Shown.estimate(estimate), "start", 13);
+    String most = bound.compareTo(estimate) > 0 ? ", at most " + Shown.estimate(bound) : "";
+    drawing.words(
+        LABELS + width(bound) + 8, y + BAR - 3, Shown.estimate(estimate) + most, "start", 13);
   }
 
   private int width(Length length) {
-    long widest =
-        Math.max(
-            lost.total().value().nanometres(),
-            lost.costs().stream()
-                .mapToLong(cost -> cost.bound().value().nanometres())
-                .max()
-                .orElse(0));
+    long widest = lost.most().value().nanometres();
     return widest == 0 ? 0 : (int) (ROOM * length.nanometres() / widest);
   }
 
