@@ -6,22 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.brakerules.figure.JobFigures;
-import org.brakerules.internal.decide.Bearings;
-import org.brakerules.internal.decide.DecisionMaker;
+import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.decide.PointsBefore;
-import org.brakerules.internal.decide.WhatNext;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.figure.FiguresMaker;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
-import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.layout.Layout;
+import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
 
 /**
@@ -38,16 +36,12 @@ import org.brakerules.model.part.Scope;
  */
 public final class BrakeRules {
 
+  private final RuleBase base;
   private final Tables tables;
-  private final RuleEngine engine;
-  private final WhatNext whatNext;
-  private final RuleBaseVersion version;
 
-  private BrakeRules(Tables tables, RuleEngine engine, RuleBaseVersion version) {
-    this.tables = tables;
-    this.engine = engine;
-    this.whatNext = new WhatNext(tables.points(), new Bearings(tables, engine.rules()));
-    this.version = version;
+  private BrakeRules(RuleBase base) {
+    this.base = base;
+    this.tables = base.tables();
   }
 
   /** The standard rule base that this artifact brings. It is loaded at the first call. */
@@ -62,7 +56,7 @@ public final class BrakeRules {
 
   private static BrakeRules load() {
     Tables tables = Tables.load();
-    return new BrakeRules(tables, RuleEngine.load(tables), Fingerprint.ofRuleBase());
+    return new BrakeRules(new RuleBase(tables, RuleEngine.load(tables), Fingerprint.ofRuleBase()));
   }
 
   /**
@@ -73,16 +67,7 @@ public final class BrakeRules {
    */
   public JobDecision decide(BrakeJob job) {
     new JobAdmission(tables, job).check();
-    List<Decision> decisions = new DecisionMaker(job, tables, engine).decide();
-    return new JobDecision(
-        version,
-        job.reference(),
-        job.date(),
-        job.ruleSet(),
-        job.scope(),
-        decisions,
-        whatNext.of(decisions, job.scope()),
-        tables.cautions().due(job.scope()));
+    return base.decide(job);
   }
 
   /**
@@ -94,7 +79,7 @@ public final class BrakeRules {
     JobDecision decision = decide(job);
     FiguresMaker maker = new FiguresMaker(job, tables, decision.decisions());
     return new JobFigures(
-        version, job.reference(), job.date(), job.ruleSet(), maker.wheelEnds(), maker.vehicle());
+        version(), job.reference(), job.date(), job.ruleSet(), maker.wheelEnds(), maker.vehicle());
   }
 
   /**
@@ -108,7 +93,25 @@ public final class BrakeRules {
    */
   public Optional<String> whyNot(BrakeJob job, String ruleId) {
     new JobAdmission(tables, job).check();
-    return new DecisionMaker(job, tables, engine).whyNot(ruleId);
+    return base.whyNot(job, ruleId);
+  }
+
+  /**
+   * What each rule that could concern a part says of it: that it speaks, or which of its conditions
+   * do not hold.
+   *
+   * <pre>{@code
+   * rules.why(job, decision.part()).forEach(answer -> ...);
+   * }</pre>
+   *
+   * @param job the job
+   * @param part a part of one of its decisions
+   * @return one answer per rule, in the order of their ids; empty if no rule speaks of such parts
+   * @throws JobRefusedException as {@link #decide}
+   */
+  public List<RuleAnswer> why(BrakeJob job, Place part) {
+    new JobAdmission(tables, job).check();
+    return base.why(job, part);
   }
 
   /**
@@ -142,7 +145,7 @@ public final class BrakeRules {
 
   /** Every rule, in the order of components and ids. */
   public List<Rule> rules() {
-    return engine.rules().stream()
+    return base.engine().rules().stream()
         .map(
             rule ->
                 new Rule(
@@ -187,6 +190,6 @@ public final class BrakeRules {
 
   /** The version and fingerprint that every decision carries. */
   public RuleBaseVersion version() {
-    return version;
+    return base.version();
   }
 }

@@ -48,7 +48,8 @@ final class BrakeCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new UsageMistake("name a command: decide, needs, cases, lint or reference");
+    throw new UsageMistake(
+        "name a command: decide, why, figures, needs, cases, mutate, lint or reference");
   }
 
   /** Says which rule base this program brings. */

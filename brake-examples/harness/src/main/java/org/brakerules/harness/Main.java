@@ -22,6 +22,8 @@ public final class Main {
             .addSubcommand(new FiguresCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
+            .addSubcommand(new WhyCommand(terminal))
+            .addSubcommand(new MutateCommand(terminal))
             .addSubcommand(new LintRulesCommand(terminal))
             .addSubcommand(new ReferenceCommand(terminal))
             .setOut(terminal.out())

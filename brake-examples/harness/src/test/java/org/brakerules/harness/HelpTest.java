@@ -36,7 +36,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, needs, cases, lint or reference (see brake --help)");
+            "brake: name a command: decide, why, figures, needs, cases, mutate, lint or reference (see brake --help)");
   }
 
   @Test

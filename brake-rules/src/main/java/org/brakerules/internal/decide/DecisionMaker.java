@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.brakerules.RuleAnswer;
 import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleEngine;
@@ -72,6 +75,33 @@ public final class DecisionMaker {
    */
   public Optional<String> whyNot(String ruleId) {
     List<InspectedPart> parts = InspectedParts.of(job, checks);
+    return whyNot(ruleId, parts, withMarkers(parts), fact -> true);
+  }
+
+  /** What each rule that could speak of a part says of it, in the order of the rules. */
+  public List<RuleAnswer> why(Place place) {
+    List<InspectedPart> parts = InspectedParts.of(job, checks);
+    List<Object> facts = withMarkers(parts);
+    Predicate<Object> isPart = fact -> fact instanceof Part part && part.place().equals(place);
+    return engine.rules().stream()
+        .filter(rule -> rule.subject() == place.kind())
+        .map(
+            rule ->
+                new RuleAnswer(
+                    rule.id(),
+                    rule.title(),
+                    rule.verdict(),
+                    whyNot(rule.id(), parts, facts, isPart)))
+        .toList();
+  }
+
+  private Optional<String> whyNot(
+      String ruleId, List<InspectedPart> parts, List<Object> facts, Predicate<Object> speaksOf) {
+    return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts, speaksOf));
+  }
+
+  /** The facts of the job, and the parts that the rules replace. */
+  private List<Object> withMarkers(List<InspectedPart> parts) {
     List<Object> facts = facts(parts);
     List<Object> markers =
         engine.fire(facts).stream()
@@ -80,7 +110,12 @@ public final class DecisionMaker {
             .map(Object.class::cast)
             .toList();
     facts.addAll(markers);
-    return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts));
+    return facts;
+  }
+
+  /** On which facts of the job each rule matches, variants among them, by the name of the rule. */
+  public Map<String, Set<List<Object>>> matches() {
+    return engine.matches(facts(InspectedParts.of(job, checks)));
   }
 
   private Decision decide(

@@ -58,10 +58,19 @@ final class WhyNotFired {
 
   private String beyondLimit(Met met) {
     String checks =
-        Stream.concat(limits(met), met.nearest().stream().map(WhyNotFired::conditions))
+        Stream.concat(
+                limits(met),
+                met.nearest().stream()
+                    .filter(WhyNotFired::isOfItsLimit)
+                    .map(WhyNotFired::conditions))
             .distinct()
             .collect(Collectors.joining("; "));
     return checks.isEmpty() ? "nothing is beyond the limit the rule names" : checks;
+  }
+
+  /** A reading beyond another limit says nothing about the one the rule names. */
+  private static boolean isOfItsLimit(Candidate candidate) {
+    return candidate.failed().stream().noneMatch(tried -> tried.properties().contains("limit"));
   }
 
   /** How the readings stand against the limit that the pattern names. */

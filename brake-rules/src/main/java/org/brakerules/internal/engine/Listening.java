@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.fact.Verdicts;
 import org.brakerules.model.decision.Verdict;
@@ -22,14 +23,23 @@ final class Listening implements AgendaFilter {
 
   private final Map<String, RuleText> texts;
   private final Consumer<Object> insert;
+  private final Predicate<String> speaks;
   private final List<Finding> findings = new ArrayList<>();
   private final Set<Replaced> replaced = new HashSet<>();
   private final Verdicts verdicts = new Verdicts(this::heard);
   private @Nullable Match speaking;
 
-  Listening(Map<String, RuleText> texts, Consumer<Object> insert) {
+  /**
+   * Listens to a session.
+   *
+   * @param texts the texts of the rules by name
+   * @param insert takes the markers
+   * @param speaks whether a rule of a name may speak
+   */
+  Listening(Map<String, RuleText> texts, Consumer<Object> insert, Predicate<String> speaks) {
     this.texts = texts;
     this.insert = insert;
+    this.speaks = speaks;
   }
 
   Verdicts verdicts() {
@@ -43,7 +53,7 @@ final class Listening implements AgendaFilter {
   @Override
   public boolean accept(Match match) {
     speaking = match;
-    return true;
+    return speaks.test(match.getRule().getName());
   }
 
   private void heard(Verdict verdict, Part part, String point) {

@@ -1,10 +1,17 @@
 package org.brakerules.internal.engine;
 
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.internal.table.RuleBaseException;
+import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.text.NearestName;
 import org.drools.model.Model;
@@ -18,19 +25,20 @@ public final class RuleEngine {
   private final Map<String, Rule> compiled;
   private final SessionPool sessions;
   private final Tables tables;
+  private final Predicate<String> speaks;
 
-  private RuleEngine(List<Model> models, Tables tables) {
-    this.tables = tables;
-    this.texts = RuleTexts.of(models, tables);
+  private RuleEngine(
+      Map<String, RuleText> texts,
+      Map<String, Rule> compiled,
+      SessionPool sessions,
+      Tables tables,
+      Predicate<String> speaks) {
+    this.texts = texts;
     this.rules = List.copyOf(texts.values());
-    this.compiled =
-        models.stream()
-            .flatMap(model -> model.getRules().stream())
-            .collect(
-                Collectors.toMap(
-                    rule -> rule.getName().substring(0, rule.getName().indexOf(' ')),
-                    rule -> rule));
-    this.sessions = new SessionPool(CompiledRules.ruleBase(models));
+    this.compiled = compiled;
+    this.sessions = sessions;
+    this.tables = tables;
+    this.speaks = speaks;
   }
 
   /**
@@ -39,12 +47,66 @@ public final class RuleEngine {
    * @throws RuleBaseException if a rule names something the tables do not know
    */
   public static RuleEngine load(Tables tables) {
-    return of(CompiledRules.models(), tables);
+    return of(CompiledRules.models(), tables, RuleBaseFiles.ofThisArtifact());
+  }
+
+  /**
+   * An engine over rules as they were written, put together without a compiler.
+   *
+   * @param files the files that the rules were read from
+   * @throws RuleBaseException if a rule names something the tables do not know
+   */
+  public static RuleEngine ofWritten(List<WrittenRule> rules, Tables tables, RuleBaseFiles files) {
+    return of(List.of(RuleAssembly.model(rules)), tables, files);
   }
 
   /** An engine over the given models; tests change the order of their rules. */
-  static RuleEngine of(List<Model> models, Tables tables) {
-    return new RuleEngine(models, tables);
+  static RuleEngine of(List<Model> models, Tables tables, RuleBaseFiles files) {
+    Map<String, Rule> compiled =
+        models.stream()
+            .flatMap(model -> model.getRules().stream())
+            .collect(Collectors.toMap(Variant::id, rule -> rule));
+    Map<String, RuleText> texts = RuleTexts.of(models, tables, files);
+    return new RuleEngine(
+        texts,
+        compiled,
+        new SessionPool(CompiledRules.ruleBase(models)),
+        tables,
+        texts::containsKey);
+  }
+
+  /**
+   * The same rules without one of them.
+   *
+   * @param ruleId the rule that keeps silent
+   */
+  public RuleEngine without(String ruleId) {
+    String silent = rule(ruleId).getName();
+    Map<String, Rule> others = new HashMap<>(compiled);
+    others.remove(ruleId);
+    Map<String, RuleText> told = new LinkedHashMap<>(texts);
+    told.remove(silent);
+    return new RuleEngine(
+        told, others, sessions, tables, name -> !name.equals(silent) && speaks.test(name));
+  }
+
+  /**
+   * The same rules with a variant in the place of the rule it was made from.
+   *
+   * @param variantId the id of the variant
+   */
+  public RuleEngine with(String variantId) {
+    Rule variant = rule(variantId);
+    String id = Variant.original(variant);
+    Rule original = rule(id);
+    Map<String, Rule> exchanged = new HashMap<>(compiled);
+    exchanged.put(id, variant);
+    Map<String, RuleText> told = new LinkedHashMap<>(texts);
+    RuleText text = Objects.requireNonNull(texts.get(original.getName()));
+    told.put(variant.getName(), RuleTexts.variant(text, variant));
+    Predicate<String> others = name -> !name.equals(original.getName()) && speaks.test(name);
+    return new RuleEngine(
+        told, exchanged, sessions, tables, others.or(name -> name.equals(variant.getName())));
   }
 
   /** Every rule, in the order of its id. */
@@ -58,28 +120,42 @@ public final class RuleEngine {
    * @throws RuleBaseException if a rule asks for an inspection point that does not exist
    */
   public List<Finding> fire(Collection<?> facts) {
-    List<Finding> findings = sessions.fire(facts, texts);
+    List<Finding> findings = sessions.fire(facts, texts, speaks);
     findings.forEach(this::checkPoint);
     return findings;
   }
 
   /**
+   * On which facts each rule matches, variants among them, while the rules speak that may.
+   *
+   * @return the facts of each match, by the name of the rule
+   */
+  public Map<String, Set<List<Object>>> matches(Collection<?> facts) {
+    return sessions.matches(facts, texts, speaks);
+  }
+
+  /**
    * How near these facts came to each condition of a rule.
    *
+   * @param speaksOf which facts the verdict of the rule may be of
    * @throws IllegalArgumentException if there is no such rule
    */
-  public WhyNot whyNot(String ruleId, Collection<?> facts) {
-    Rule rule = compiled.get(ruleId);
+  public WhyNot whyNot(String ruleId, Collection<?> facts, Predicate<Object> speaksOf) {
+    return WhyNot.of(rule(ruleId), facts, speaksOf);
+  }
+
+  private Rule rule(String id) {
+    Rule rule = compiled.get(id);
     if (rule == null) {
       throw new IllegalArgumentException(
           "\""
-              + ruleId
+              + id
               + "\" is no rule of this rule base"
-              + NearestName.of(ruleId, compiled.keySet())
+              + NearestName.of(id, compiled.keySet())
                   .map(near -> "; did you mean \"" + near + "\"?")
                   .orElse("."));
     }
-    return WhyNot.of(rule, facts);
+    return rule;
   }
 
   private void checkPoint(Finding finding) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.brakerules.internal.table.RuleBaseException;
+import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Verdict;
 
@@ -23,10 +24,11 @@ final class RuleFiles {
   private RuleFiles() {}
 
   /** The text of every rule by its id. */
-  static Map<String, String> texts() {
+  static Map<String, String> texts(RuleBaseFiles files) {
     Map<String, String> texts = new LinkedHashMap<>();
     for (String component : Tables.components()) {
-      Tables.open(Tables.file(component, "drl"))
+      files
+          .open(Tables.file(component, "drl"))
           .map(RuleFiles::read)
           .ifPresent(file -> split(file, texts));
     }

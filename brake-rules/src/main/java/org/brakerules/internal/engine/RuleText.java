@@ -56,4 +56,21 @@ public record RuleText(
   public List<String> conditionsOn(Class<?> fact) {
     return conditions.getOrDefault(fact, List.of());
   }
+
+  RuleText withConditions(Map<Class<?>, List<String>> others) {
+    return new RuleText(
+        id,
+        title,
+        because,
+        action,
+        sources,
+        laws,
+        subject,
+        verdict,
+        reads,
+        readsBeside,
+        axleKinds,
+        text,
+        others);
+  }
 }

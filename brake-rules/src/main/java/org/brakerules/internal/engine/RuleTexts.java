@@ -18,6 +18,7 @@ import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.fact.ReadingsContradict;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.internal.table.RuleBaseException;
+import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.job.RuleSet;
@@ -45,21 +46,28 @@ final class RuleTexts {
           ReadingsContradict.class, Set.of("reading", "otherReading"));
 
   private final Tables tables;
-  private final Map<String, String> files = RuleFiles.texts();
+  private final Map<String, String> files;
 
-  private RuleTexts(Tables tables) {
+  private RuleTexts(Tables tables, Map<String, String> files) {
     this.tables = tables;
+    this.files = files;
   }
 
   /** The texts of all rules by the name the engine knows them by, in the order of their ids. */
-  static Map<String, RuleText> of(List<Model> models, Tables tables) {
-    RuleTexts reader = new RuleTexts(tables);
+  static Map<String, RuleText> of(List<Model> models, Tables tables, RuleBaseFiles base) {
+    RuleTexts reader = new RuleTexts(tables, RuleFiles.texts(base));
     Map<String, RuleText> texts = new LinkedHashMap<>();
     models.stream()
         .flatMap(model -> model.getRules().stream())
         .sorted(Comparator.comparing(Rule::getName))
+        .filter(rule -> !Variant.is(rule))
         .forEach(rule -> texts.put(rule.getName(), reader.read(rule)));
     return texts;
+  }
+
+  /** What a rule says about itself with the conditions of its variant. */
+  static RuleText variant(RuleText original, Rule variant) {
+    return original.withConditions(conditions(Conditions.of(variant)));
   }
 
   private RuleText read(Rule rule) {

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.drools.model.Binding;
 import org.drools.model.Rule;
@@ -92,13 +93,21 @@ public record WhyNot(List<Met> patterns) {
     return patterns.stream().filter(Met::failed).toList();
   }
 
-  static WhyNot of(Rule rule, Collection<?> facts) {
-    return new WhyNot(nearest(Conditions.of(rule), facts, Map.of()));
+  /**
+   * Tries the conditions of a rule.
+   *
+   * @param speaksOf which facts the verdict of the rule may be of
+   */
+  static WhyNot of(Rule rule, Collection<?> facts, Predicate<Object> speaksOf) {
+    return new WhyNot(nearest(Conditions.of(rule), facts, speaksOf, Map.of()));
   }
 
   /** Depth first: the longest run of patterns that are met, then the most conditions that held. */
   private static List<Met> nearest(
-      List<Conditions.Step> steps, Collection<?> facts, Map<Variable<?>, Object> bound) {
+      List<Conditions.Step> steps,
+      Collection<?> facts,
+      Predicate<Object> speaksOf,
+      Map<Variable<?>, Object> bound) {
     if (steps.isEmpty()) {
       return List.of();
     }
@@ -106,16 +115,16 @@ public record WhyNot(List<Met> patterns) {
     List<Conditions.Step> rest = steps.subList(1, steps.size());
     List<Met> best = List.of(met(step, List.of()));
     for (Object fact : facts) {
-      if (step.factType().isInstance(fact)) {
+      if (step.factType().isInstance(fact) && (!step.isSubject() || speaksOf.test(fact))) {
         Map<Variable<?>, Object> further = bind(step, fact, bound);
         Met met = met(step, fact, further);
         boolean goesOn = met.matched() && !step.negated();
-        List<Met> run = goesOn ? join(met, nearest(rest, facts, further)) : List.of(met);
+        List<Met> run = goesOn ? join(met, nearest(rest, facts, speaksOf, further)) : List.of(met);
         best = better(run, best);
       }
     }
     boolean noneMatches = step.negated() && !best.get(0).matched();
-    return noneMatches ? join(best.get(0), nearest(rest, facts, bound)) : best;
+    return noneMatches ? join(best.get(0), nearest(rest, facts, speaksOf, bound)) : best;
   }
 
   private static List<Met> join(Met first, List<Met> rest) {

@@ -23,8 +23,13 @@ public final class Fingerprint {
 
   /** The version of the artifact with the digest of its rules and tables. */
   public static RuleBaseVersion ofRuleBase() {
+    return of(RuleBaseFiles.ofThisArtifact());
+  }
+
+  /** The version of the artifact with the digest of other rules and tables. */
+  public static RuleBaseVersion of(RuleBaseFiles base) {
     MessageDigest digest = sha256();
-    files().forEach(file -> add(digest, file));
+    files().forEach(file -> add(digest, base, file));
     return new RuleBaseVersion(version(), HexFormat.of().formatHex(digest.digest()));
   }
 
@@ -37,8 +42,8 @@ public final class Fingerprint {
     return Stream.concat(OF_ALL.stream(), components);
   }
 
-  private static void add(MessageDigest digest, String file) {
-    Optional<InputStream> opened = Tables.open(file);
+  private static void add(MessageDigest digest, RuleBaseFiles base, String file) {
+    Optional<InputStream> opened = base.open(file);
     if (opened.isEmpty()) {
       return;
     }

@@ -27,23 +27,43 @@ public record Tables(
   /** The folder of the rules that lead from a pattern of wear to its causes. */
   private static final String CAUSE = "cause";
 
-  /** The folder of the rule base in the class path. */
-  public static final String ROOT = "/org/brakerules/rules/";
+  /**
+   * Reads the tables of this artifact.
+   *
+   * @throws RuleBaseException if a table has a mistake
+   */
+  public static Tables load() {
+    return load(RuleBaseFiles.ofThisArtifact());
+  }
 
   /**
    * Reads the tables that lie beside the rule files.
    *
    * @throws RuleBaseException if a table has a mistake
    */
-  public static Tables load() {
-    SourceTable sources = new SourceTable(rows("sources.csv"));
-    RuleSetTable ruleSets = new RuleSetTable(rows("rule-sets.csv"));
+  public static Tables load(RuleBaseFiles files) {
+    SourceTable sources = new SourceTable(rows(files, "sources.csv"));
+    RuleSetTable ruleSets = new RuleSetTable(rows(files, "rule-sets.csv"));
     return new Tables(
         sources,
         ruleSets,
-        new LimitTable(ofEveryComponent("limits.csv"), sources, ruleSets),
-        new PointTable(ofEveryComponent("points.csv")),
-        new CautionTable(rows("cautions.csv"), sources));
+        new LimitTable(limitRows(files), sources, ruleSets),
+        new PointTable(ofEveryComponent(files, "points.csv")),
+        new CautionTable(rows(files, "cautions.csv"), sources));
+  }
+
+  /** The rows of all tables of limits. */
+  public static List<Row> limitRows(RuleBaseFiles files) {
+    return ofEveryComponent(files, "limits.csv");
+  }
+
+  /**
+   * The same tables with other limits.
+   *
+   * @throws RuleBaseException if a row has a mistake
+   */
+  public Tables withLimits(List<Row> rows) {
+    return new Tables(sources, ruleSets, new LimitTable(rows, sources, ruleSets), points, cautions);
   }
 
   /** The folders of rules: one for each kind of part, and one for the causes of what is found. */
@@ -57,22 +77,23 @@ public record Tables(
     return component + "/" + component + "." + suffix;
   }
 
-  /** Opens a file of the rule base; empty if there is none. */
+  /** Opens a file of this artifact's rule base; empty if there is none. */
   public static Optional<InputStream> open(String file) {
-    return Optional.ofNullable(Tables.class.getResourceAsStream(ROOT + file));
+    return RuleBaseFiles.ofThisArtifact().open(file);
   }
 
-  private static List<Row> rows(String file) {
-    return open(file)
+  private static List<Row> rows(RuleBaseFiles files, String file) {
+    return files
+        .open(file)
         .map(in -> CsvTable.read(file, in))
         .orElseThrow(() -> new RuleBaseException("The rule base has no " + file + "."));
   }
 
-  private static List<Row> ofEveryComponent(String suffix) {
+  private static List<Row> ofEveryComponent(RuleBaseFiles files, String suffix) {
     List<Row> rows = new ArrayList<>();
     for (String component : components()) {
       String file = file(component, suffix);
-      open(file).ifPresent(in -> rows.addAll(CsvTable.read(file, in)));
+      files.open(file).ifPresent(in -> rows.addAll(CsvTable.read(file, in)));
     }
     return rows;
   }

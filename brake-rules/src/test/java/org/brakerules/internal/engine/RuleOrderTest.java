@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.brakerules.internal.decide.DecisionMaker;
+import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.random.Answer;
 import org.brakerules.random.Seeds;
@@ -77,7 +78,7 @@ class RuleOrderTest {
   }
 
   private RuleEngine inOrder(Comparator<Rule> order) {
-    return RuleEngine.of(models(order), tables);
+    return RuleEngine.of(models(order), tables, RuleBaseFiles.ofThisArtifact());
   }
 
   private static List<Model> models(Comparator<Rule> order) {

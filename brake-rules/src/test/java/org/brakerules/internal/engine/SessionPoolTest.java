@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.brakerules.internal.fact.BeyondLimit;
+import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
@@ -40,7 +41,8 @@ class SessionPoolTest {
 
   private final Tables tables = Tables.load();
   private final List<Model> models = CompiledRules.models();
-  private final Map<String, RuleText> texts = RuleTexts.of(models, tables);
+  private final Map<String, RuleText> texts =
+      RuleTexts.of(models, tables, RuleBaseFiles.ofThisArtifact());
   private final KieBase base = CompiledRules.ruleBase(models);
   private final SessionPool pool = new SessionPool(base);
 
@@ -60,7 +62,7 @@ class SessionPoolTest {
     KieSession first = base.getKieSessions().iterator().next();
     Map<String, RuleText> unknown = Map.of();
 
-    assertThatThrownBy(() -> pool.fire(List.of(CRACKED, BUSHING), unknown))
+    assertThatThrownBy(() -> pool.fire(List.of(CRACKED, BUSHING), unknown, name -> true))
         .hasStackTraceContaining("without a rule");
 
     assertThat(base.getKieSessions().contains(first)).isFalse();
@@ -72,7 +74,7 @@ class SessionPoolTest {
   @Test
   void a_job_with_a_fact_that_cannot_be_read_disposes_its_session() {
     for (int i = 0; i < 5; i++) {
-      assertThatThrownBy(() -> pool.fire(List.of(CRACKED, unreadable()), texts))
+      assertThatThrownBy(() -> pool.fire(List.of(CRACKED, unreadable()), texts, name -> true))
           .isInstanceOf(NullPointerException.class);
       assertThat(base.getKieSessions()).isEmpty();
     }
@@ -124,7 +126,9 @@ class SessionPoolTest {
   }
 
   private List<String> rules(Collection<?> facts) {
-    return pool.fire(facts, texts).stream().map(finding -> finding.rule().id()).toList();
+    return pool.fire(facts, texts, name -> true).stream()
+        .map(finding -> finding.rule().id())
+        .toList();
   }
 
   /** A marker without the check it should carry: asking for its wheel end fails. */

@@ -11,10 +11,15 @@ import org.brakerules.model.json.Problem;
 /** Decides cases and compares the answer with what they expect. */
 public final class CaseRunner {
 
-  private final BrakeRules rules;
+  private final Answers rules;
 
   /** Runs cases against a rule base. */
   public CaseRunner(BrakeRules rules) {
+    this(Answers.of(rules));
+  }
+
+  /** Runs cases against whatever answers. */
+  public CaseRunner(Answers rules) {
     this.rules = rules;
   }
 

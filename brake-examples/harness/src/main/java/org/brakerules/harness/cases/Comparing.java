@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.brakerules.BrakeRules;
-import org.brakerules.Rule;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.Needed;
@@ -22,18 +19,16 @@ import org.brakerules.model.part.WheelEndPath;
 final class Comparing {
 
   private final RuleCase.Expected expected;
-  private final BrakeRules rules;
+  private final Answers rules;
   private final BrakeJob job;
   private final JobDecision decision;
-  private final Set<String> knownRules;
   private final List<String> mismatches = new ArrayList<>();
 
-  Comparing(RuleCase.Expected expected, BrakeRules rules, BrakeJob job, JobDecision decision) {
+  Comparing(RuleCase.Expected expected, Answers rules, BrakeJob job, JobDecision decision) {
     this.expected = expected;
     this.rules = rules;
     this.job = job;
     this.decision = decision;
-    this.knownRules = rules.rules().stream().map(Rule::id).collect(Collectors.toSet());
   }
 
   /** What is not as expected, in words. */
@@ -79,7 +74,7 @@ final class Comparing {
   }
 
   private boolean isKnown(String rule) {
-    if (knownRules.contains(rule)) {
+    if (rules.rules().contains(rule)) {
       return true;
     }
     mismatches.add("there is no rule " + rule);

@@ -1,0 +1,90 @@
+package org.brakerules.harness;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.harness.cases.CaseOnTrial;
+import org.brakerules.model.text.NearestName;
+import org.brakerules.trial.Mutant;
+import org.brakerules.trial.MutationResult;
+import org.brakerules.trial.MutationTrial;
+import org.brakerules.trial.RuleBaseFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Changes the rules and limits on purpose and lists the changes that no case notices. */
+@Command(
+    name = "mutate",
+    description = {
+      "Changes each rule and each limit of the rule base in every small way, one at a time, and asks"
+          + " the cases whether they notice.",
+      "A change that no case notices could be made by anybody unseen: write a case for it."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:the cases noticed every change",
+      "1:some change went unnoticed",
+      "2:wrong usage",
+      "3:a file of cases is not written as it should be",
+      "4:the rule base cannot be read",
+      "70:a mistake in this program"
+    })
+final class MutateCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "COMPONENT",
+      description = "The components to change, such as camshaft-bushing; all if left out.")
+  private List<String> components = List.of();
+
+  MutateCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    List<String> known = CaseFiles.components();
+    components.forEach(component -> refuseUnknown(component, known));
+    try (RuleBaseFolder folder = RuleBaseFolder.ofThisArtifact()) {
+      List<CaseOnTrial> cases = CaseFiles.all().stream().map(CaseOnTrial::of).toList();
+      return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components)
+          .number();
+    } catch (IOException e) {
+      terminal.complain("The rule base cannot be read: " + e.getMessage());
+      return ExitCode.NO_ACCESS.number();
+    }
+  }
+
+  private ExitCode run(MutationTrial trial, List<String> chosen) {
+    int tried = 0;
+    List<Mutant> survivors = new ArrayList<>();
+    for (String component : chosen) {
+      MutationResult result = trial.of(component);
+      tried += result.tried();
+      survivors.addAll(result.survivors());
+      terminal
+          .out()
+          .printf(
+              "%s: %d changes, %d refused by the tables, %d not noticed%n",
+              component, result.tried(), result.refused(), result.survivors().size());
+      result.survivors().forEach(survivor -> terminal.out().printf("  %s%n", survivor));
+      terminal.out().flush();
+    }
+    terminal.out().printf("%d changes, %d not noticed%n", tried, survivors.size());
+    return survivors.isEmpty() ? ExitCode.DONE : ExitCode.WORK_LEFT;
+  }
+
+  private static void refuseUnknown(String component, List<String> known) {
+    if (!known.contains(component)) {
+      String hint =
+          NearestName.of(component, known)
+              .map(near -> "did you mean " + near + "?")
+              .orElseGet(() -> "components are " + String.join(", ", known));
+      throw new UsageMistake("\"" + component + "\" is no component; " + hint);
+    }
+  }
+}

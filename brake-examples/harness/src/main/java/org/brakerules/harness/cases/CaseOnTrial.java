@@ -1,0 +1,45 @@
+package org.brakerules.harness.cases;
+
+import java.util.HashSet;
+import java.util.Set;
+import org.brakerules.internal.table.RuleBaseException;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.trial.TrialCase;
+import org.brakerules.trial.TrialRules;
+
+/**
+ * A case that a changed rule base is asked.
+ *
+ * @param ruleCase the case
+ * @param job its job
+ */
+public record CaseOnTrial(RuleCase ruleCase, BrakeJob job) implements TrialCase {
+
+  /** Reads the job of a case once. */
+  public static CaseOnTrial of(RuleCase ruleCase) {
+    return new CaseOnTrial(ruleCase, CaseJob.of(ruleCase.changes()).read());
+  }
+
+  @Override
+  public String component() {
+    return ruleCase.component();
+  }
+
+  @Override
+  public Set<String> rules() {
+    Set<String> rules = new HashSet<>(ruleCase.expected().fires());
+    rules.addAll(ruleCase.expected().near());
+    return rules;
+  }
+
+  @Override
+  public boolean isAsExpected(TrialRules rules) {
+    try {
+      return new Comparing(ruleCase.expected(), Answers.of(rules), job, rules.decide(job))
+          .mismatches()
+          .isEmpty();
+    } catch (RuleBaseException noticed) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package org.brakerules.internal;
+
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.RuleAnswer;
+import org.brakerules.internal.decide.Bearings;
+import org.brakerules.internal.decide.DecisionMaker;
+import org.brakerules.internal.decide.WhatNext;
+import org.brakerules.internal.engine.RuleEngine;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.RuleBaseVersion;
+import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.part.Place;
+
+/** A rule base that decides: the one of this artifact, or one on trial. */
+public final class RuleBase {
+
+  private final Tables tables;
+  private final RuleEngine engine;
+  private final WhatNext whatNext;
+  private final RuleBaseVersion version;
+
+  /** Puts tables and rules together. */
+  public RuleBase(Tables tables, RuleEngine engine, RuleBaseVersion version) {
+    this.tables = tables;
+    this.engine = engine;
+    this.whatNext = new WhatNext(tables.points(), new Bearings(tables, engine.rules()));
+    this.version = version;
+  }
+
+  /** Everything it knows beside its rules. */
+  public Tables tables() {
+    return tables;
+  }
+
+  /** Its rules. */
+  public RuleEngine engine() {
+    return engine;
+  }
+
+  /** Which rule base it is. */
+  public RuleBaseVersion version() {
+    return version;
+  }
+
+  /** Decides a job that was admitted. */
+  public JobDecision decide(BrakeJob job) {
+    List<Decision> decisions = new DecisionMaker(job, tables, engine).decide();
+    return new JobDecision(
+        version,
+        job.reference(),
+        job.date(),
+        job.ruleSet(),
+        job.scope(),
+        decisions,
+        whatNext.of(decisions, job.scope()),
+        tables.cautions().due(job.scope()));
+  }
+
+  /** What each rule that could speak of a part says of it. */
+  public List<RuleAnswer> why(BrakeJob job, Place part) {
+    return new DecisionMaker(job, tables, engine).why(part);
+  }
+
+  /** Which condition kept a rule from firing on a job; empty if it fires. */
+  public Optional<String> whyNot(BrakeJob job, String ruleId) {
+    return new DecisionMaker(job, tables, engine).whyNot(ruleId);
+  }
+}

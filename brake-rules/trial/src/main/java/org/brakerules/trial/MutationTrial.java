@@ -1,0 +1,63 @@
+package org.brakerules.trial;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.brakerules.internal.rule.WrittenRule;
+import org.brakerules.internal.table.RuleBaseFiles;
+import org.brakerules.internal.table.Tables;
+import org.brakerules.trial.internal.change.Names;
+
+/**
+ * Changes a rule base on purpose, one small change at a time, and asks its cases whether they
+ * notice. A change that no case notices is one that anybody could make unseen.
+ */
+public final class MutationTrial {
+
+  private final Path resources;
+  private final List<WrittenRule> rules;
+  private final Tables tables;
+  private final List<TrialCase> cases;
+  private final Names names;
+
+  private MutationTrial(
+      Path resources,
+      List<WrittenRule> rules,
+      Tables tables,
+      Collection<? extends TrialCase> cases) {
+    this.resources = resources;
+    this.rules = rules;
+    this.tables = tables;
+    this.cases = List.copyOf(cases);
+    this.names =
+        new Names(
+            List.copyOf(tables.limits().ids()),
+            tables.points().points().stream().map(point -> point.id()).toList());
+  }
+
+  /**
+   * Reads a rule base that the linter finds nothing wrong with.
+   *
+   * @param resources the folder with {@code org/brakerules/rules} in it
+   * @param cases its cases, all of which come out as expected
+   * @throws IOException if there is none or it cannot be read
+   */
+  public static MutationTrial of(Path resources, Collection<? extends TrialCase> cases)
+      throws IOException {
+    Tables tables = Tables.load(RuleBaseFiles.in(resources.resolve(TrialRules.RULES)));
+    return new MutationTrial(resources, TrialRules.rules(resources), tables, cases);
+  }
+
+  /** Tries every change of the rules and limits of one component. */
+  public MutationResult of(String component) {
+    List<Mutant> survivors = new ArrayList<>();
+    RuleMutations ofRules = new RuleMutations(resources, rules, names, cases);
+    survivors.addAll(ofRules.survivors(component));
+    LimitMutations ofLimits = new LimitMutations(resources, tables, cases);
+    survivors.addAll(ofLimits.survivors(component, ofRules.base()));
+    return new MutationResult(
+        component, ofRules.tried() + ofLimits.tried(), ofLimits.refused(), survivors);
+  }
+}
