@@ -7,7 +7,6 @@ import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseResult;
 import org.brakerules.harness.cases.CaseRunner;
 import org.brakerules.harness.cases.InvalidCaseException;
-import org.brakerules.model.text.NearestName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -73,11 +72,7 @@ final class CasesCommand implements Callable<Integer> {
 
   private static void refuseUnknown(String component, List<String> known) {
     if (!known.contains(component)) {
-      String hint =
-          NearestName.of(component, known)
-              .map(near -> "did you mean " + near + "?")
-              .orElseGet(() -> "components with cases are " + String.join(", ", known));
-      throw new UsageMistake("\"" + component + "\" has no cases; " + hint);
+      throw UsageMistake.unknown(component, "has no cases", known, "components with cases are");
     }
   }
 }

@@ -3,14 +3,11 @@ package org.brakerules.harness;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
-import org.brakerules.JobRefusedException;
 import org.brakerules.harness.report.DecisionReport;
 import org.brakerules.harness.report.Palette;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.json.DecisionWriter;
-import org.brakerules.model.json.InvalidJobException;
-import org.brakerules.model.json.Problem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -65,30 +62,16 @@ final class DecideCommand implements Callable<Integer> {
     }
     ExitCode worst = ExitCode.DONE;
     for (String file : files) {
-      worst = worst.or(decide(new JobFile(file)));
+      JobFile jobFile = new JobFile(file);
+      worst = worst.or(jobFile.answer(terminal, job -> decide(jobFile, job)));
     }
     return worst.number();
   }
 
-  private ExitCode decide(JobFile file) {
-    try {
-      BrakeJob job = file.read(terminal.in());
-      JobDecision decision = BrakeRules.standard().decide(job);
-      print(file, decision);
-      return decision.complete() ? ExitCode.DONE : ExitCode.WORK_LEFT;
-    } catch (InvalidJobException invalid) {
-      return refuse(file, invalid.problems().stream().map(Problem::message).toList());
-    } catch (JobRefusedException refused) {
-      return refuse(file, refused.problems());
-    } catch (UnreadableFileException unreadable) {
-      terminal.complain(file.name() + ": " + unreadable.getMessage());
-      return ExitCode.NO_ACCESS;
-    }
-  }
-
-  private ExitCode refuse(JobFile file, List<String> problems) {
-    problems.forEach(problem -> terminal.complain(file.name() + ": " + problem));
-    return ExitCode.INVALID_INPUT;
+  private ExitCode decide(JobFile file, BrakeJob job) {
+    JobDecision decision = BrakeRules.standard().decide(job);
+    print(file, decision);
+    return decision.complete() ? ExitCode.DONE : ExitCode.WORK_LEFT;
   }
 
   private void print(JobFile file, JobDecision decision) {

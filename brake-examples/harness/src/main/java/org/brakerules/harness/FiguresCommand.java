@@ -5,17 +5,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
-import org.brakerules.JobRefusedException;
 import org.brakerules.figure.FiguresWriter;
 import org.brakerules.figure.JobFigures;
 import org.brakerules.harness.figures.Drawings;
 import org.brakerules.harness.figures.FiguresReport;
-import org.brakerules.model.json.InvalidJobException;
-import org.brakerules.model.json.Problem;
+import org.brakerules.model.job.BrakeJob;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -57,26 +54,17 @@ final class FiguresCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return show(new JobFile(file)).number();
+    return new JobFile(file).answer(terminal, this::show).number();
   }
 
-  private ExitCode show(JobFile jobFile) {
-    try {
-      JobFigures figures = BrakeRules.standard().figures(jobFile.read(terminal.in()));
-      if (folder != null && !isDrawn(Drawings.of(figures), folder)) {
-        return ExitCode.NO_ACCESS;
-      }
-      terminal.out().print(json ? pretty(figures) : FiguresReport.of(figures));
-      terminal.out().flush();
-      return ExitCode.DONE;
-    } catch (InvalidJobException invalid) {
-      return refuse(jobFile, invalid.problems().stream().map(Problem::message).toList());
-    } catch (JobRefusedException refused) {
-      return refuse(jobFile, refused.problems());
-    } catch (UnreadableFileException unreadable) {
-      terminal.complain(jobFile.name() + ": " + unreadable.getMessage());
+  private ExitCode show(BrakeJob job) {
+    JobFigures figures = BrakeRules.standard().figures(job);
+    if (folder != null && !isDrawn(Drawings.of(figures), folder)) {
       return ExitCode.NO_ACCESS;
     }
+    terminal.out().print(json ? pretty(figures) : FiguresReport.of(figures));
+    terminal.out().flush();
+    return ExitCode.DONE;
   }
 
   private boolean isDrawn(Map<String, String> drawings, Path into) {
@@ -92,11 +80,6 @@ final class FiguresCommand implements Callable<Integer> {
       terminal.complain(into + ": the drawings cannot be written there; name another folder");
       return false;
     }
-  }
-
-  private ExitCode refuse(JobFile jobFile, List<String> problems) {
-    problems.forEach(problem -> terminal.complain(jobFile.name() + ": " + problem));
-    return ExitCode.INVALID_INPUT;
   }
 
   private static String pretty(JobFigures figures) {

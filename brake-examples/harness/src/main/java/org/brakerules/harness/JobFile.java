@@ -8,9 +8,14 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import org.brakerules.JobRefusedException;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.json.InvalidJobException;
 import org.brakerules.model.json.JobReader;
+import org.brakerules.model.json.Problem;
 
 /**
  * A file with a job, as named on the command line.
@@ -27,10 +32,33 @@ record JobFile(String argument) {
   }
 
   /**
+   * Reads the job and answers it. What is wrong with it is told in a line each.
+   *
+   * @param work answers a job
+   */
+  ExitCode answer(Terminal terminal, Function<BrakeJob, ExitCode> work) {
+    try {
+      return work.apply(read(terminal.in()));
+    } catch (InvalidJobException invalid) {
+      return refuse(terminal, invalid.problems().stream().map(Problem::message).toList());
+    } catch (JobRefusedException refused) {
+      return refuse(terminal, refused.problems());
+    } catch (UnreadableFileException unreadable) {
+      terminal.complain(name() + ": " + unreadable.getMessage());
+      return ExitCode.NO_ACCESS;
+    }
+  }
+
+  private ExitCode refuse(Terminal terminal, List<String> problems) {
+    problems.forEach(problem -> terminal.complain(name() + ": " + problem));
+    return ExitCode.INVALID_INPUT;
+  }
+
+  /**
    * Reads the job.
    *
    * @throws UnreadableFileException if there is no such file, or it cannot be read
-   * @throws org.brakerules.model.json.InvalidJobException if it holds no valid job
+   * @throws InvalidJobException if it holds no valid job
    */
   BrakeJob read(InputStream standardInput) throws UnreadableFileException {
     try {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
-import org.brakerules.model.text.NearestName;
 import org.brakerules.trial.Mutant;
 import org.brakerules.trial.MutationResult;
 import org.brakerules.trial.MutationTrial;
@@ -80,11 +79,7 @@ final class MutateCommand implements Callable<Integer> {
 
   private static void refuseUnknown(String component, List<String> known) {
     if (!known.contains(component)) {
-      String hint =
-          NearestName.of(component, known)
-              .map(near -> "did you mean " + near + "?")
-              .orElseGet(() -> "components are " + String.join(", ", known));
-      throw new UsageMistake("\"" + component + "\" is no component; " + hint);
+      throw UsageMistake.unknown(component, "is no component", known, "components are");
     }
   }
 }

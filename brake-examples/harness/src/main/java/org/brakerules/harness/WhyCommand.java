@@ -4,16 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
-import org.brakerules.JobRefusedException;
 import org.brakerules.RuleAnswer;
 import org.brakerules.harness.report.Page;
 import org.brakerules.harness.report.Palette;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.job.BrakeJob;
-import org.brakerules.model.json.InvalidJobException;
-import org.brakerules.model.json.Problem;
-import org.brakerules.model.text.NearestName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -60,26 +56,10 @@ final class WhyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobFile jobFile = new JobFile(file);
-    try {
-      show(jobFile.read(terminal.in()));
-      return ExitCode.DONE.number();
-    } catch (InvalidJobException invalid) {
-      return refuse(jobFile, invalid.problems().stream().map(Problem::message).toList());
-    } catch (JobRefusedException refused) {
-      return refuse(jobFile, refused.problems());
-    } catch (UnreadableFileException unreadable) {
-      terminal.complain(jobFile.name() + ": " + unreadable.getMessage());
-      return ExitCode.NO_ACCESS.number();
-    }
+    return new JobFile(file).answer(terminal, this::show).number();
   }
 
-  private int refuse(JobFile jobFile, List<String> problems) {
-    problems.forEach(problem -> terminal.complain(jobFile.name() + ": " + problem));
-    return ExitCode.INVALID_INPUT.number();
-  }
-
-  private void show(BrakeJob job) {
+  private ExitCode show(BrakeJob job) {
     List<Decision> decisions = BrakeRules.standard().decide(job).decisions();
     Decision decision = find(decisions);
     List<RuleAnswer> answers = chosen(BrakeRules.standard().why(job, decision.part()));
@@ -94,6 +74,7 @@ final class WhyCommand implements Callable<Integer> {
         .forEach(answer -> silent(page, answer));
     terminal.out().print(page);
     terminal.out().flush();
+    return ExitCode.DONE;
   }
 
   private static void speaks(Page page, RuleAnswer answer, Decision decision) {
@@ -119,7 +100,8 @@ final class WhyCommand implements Callable<Integer> {
     return decisions.stream()
         .filter(one -> one.part().toString().equals(part))
         .findFirst()
-        .orElseThrow(() -> unknown(part, "part of this job", paths));
+        .orElseThrow(
+            () -> UsageMistake.unknown(part, "is no part of this job", paths, "known are"));
   }
 
   private List<RuleAnswer> chosen(List<RuleAnswer> answers) {
@@ -128,16 +110,12 @@ final class WhyCommand implements Callable<Integer> {
     }
     List<RuleAnswer> found = answers.stream().filter(answer -> answer.rule().equals(rule)).toList();
     if (found.isEmpty()) {
-      throw unknown(rule, "rule on such a part", answers.stream().map(RuleAnswer::rule).toList());
+      throw UsageMistake.unknown(
+          rule,
+          "is no rule on such a part",
+          answers.stream().map(RuleAnswer::rule).toList(),
+          "known are");
     }
     return found;
-  }
-
-  private static UsageMistake unknown(String name, String what, List<String> known) {
-    String hint =
-        NearestName.of(name, known)
-            .map(near -> "did you mean " + near + "?")
-            .orElseGet(() -> "known are " + String.join(", ", known));
-    return new UsageMistake("\"" + name + "\" is no " + what + "; " + hint);
   }
 }

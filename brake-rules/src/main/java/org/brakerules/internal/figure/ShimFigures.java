@@ -1,10 +1,10 @@
 package org.brakerules.internal.figure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.shim.EndPlayBand;
 import org.brakerules.calc.shim.EndPlayShims;
@@ -62,32 +62,33 @@ final class ShimFigures {
 
   /** One stack at a time: that at the spline end, where the end play is set, before the other. */
   List<Figure> figures() {
-    List<Figure> figures = new ArrayList<>();
-    Optional<Length> endPlay =
-        bench
-            .one(Camshaft.class)
-            .flatMap(shaft -> Bench.lastAt(shaft.endPlay(), Station.SPLINE_END));
+    return bench
+        .one(Camshaft.class)
+        .map(shaft -> Bench.lastAt(shaft.endPlay(), Station.SPLINE_END))
+        .map(endPlay -> endPlay.map(this::figures).orElseGet(this::withoutEndPlay))
+        .orElseGet(List::of);
+  }
+
+  /** Who has no shims at hand asks for none. */
+  private List<Figure> withoutEndPlay() {
+    return stock.isEmpty()
+        ? List.of()
+        : List.of(figure(Station.SPLINE_END, EndPlayShims.missing("end play at the spline end")));
+  }
+
+  private List<Figure> figures(Length endPlay) {
     Optional<EndPlayBand> band = band();
-    if (endPlay.isEmpty()) {
-      if (!stock.isEmpty() && bench.one(Camshaft.class).isPresent()) {
-        figures.add(figure(Station.SPLINE_END, EndPlayShims.missing("end play at the spline end")));
-      }
-      return figures;
-    }
-    if (band.isEmpty()) {
-      figures.add(figure(Station.SPLINE_END, withoutBand(endPlay.get())));
-      return figures;
-    }
     Optional<String> unsettled = unsettled();
+    if (band.isEmpty()) {
+      return List.of(figure(Station.SPLINE_END, withoutBand(endPlay)));
+    }
     if (unsettled.isPresent()) {
-      figures.add(figure(Station.SPLINE_END, missing(endPlay.get(), unsettled.get())));
-      return figures;
+      return List.of(figure(Station.SPLINE_END, missing(endPlay, unsettled.get())));
     }
-    figures.add(stack(endPlay.get(), band.get(), Station.SPLINE_END));
-    if (!shims(Station.HEAD_END).isEmpty()) {
-      figures.add(stack(endPlay.get(), band.get(), Station.HEAD_END));
-    }
-    return figures;
+    return Stream.of(Station.SPLINE_END, Station.HEAD_END)
+        .filter(station -> station == Station.SPLINE_END || !shims(station).isEmpty())
+        .map(station -> figure(station, work(endPlay, band.get(), station)))
+        .toList();
   }
 
   /** Shims are not chosen by a reading that no limit accepts, or that is too close to tell. */
@@ -117,10 +118,6 @@ final class ShimFigures {
                 + " is above the most "
                 + most.get())
         : missing(endPlay, "band of the end play");
-  }
-
-  private Figure stack(Length endPlay, EndPlayBand band, Station station) {
-    return figure(station, work(endPlay, band, station));
   }
 
   private Working work(Length endPlay, EndPlayBand band, Station station) {

@@ -9,11 +9,6 @@ package org.brakerules.internal.rule;
  */
 public record WrittenComparison(String property, boolean equal, WrittenValue value) {
 
-  /** Whether a property of this value meets it. */
-  public boolean holds(Object actual, Object wanted) {
-    return actual.equals(wanted) == equal;
-  }
-
   /** The same comparison the other way round. */
   public WrittenComparison turned() {
     return new WrittenComparison(property, !equal, value);

@@ -52,10 +52,9 @@ public final class MutationTrial {
 
   /** Tries every change of the rules and limits of one component. */
   public MutationResult of(String component) {
-    List<Mutant> survivors = new ArrayList<>();
-    RuleMutations ofRules = new RuleMutations(resources, rules, names, cases);
-    survivors.addAll(ofRules.survivors(component));
+    RuleMutations ofRules = new RuleMutations(resources, rules, component, names, cases);
     LimitMutations ofLimits = new LimitMutations(resources, tables, cases);
+    List<Mutant> survivors = new ArrayList<>(ofRules.survivors());
     survivors.addAll(ofLimits.survivors(component, ofRules.base()));
     return new MutationResult(
         component, ofRules.tried() + ofLimits.tried(), ofLimits.refused(), survivors);

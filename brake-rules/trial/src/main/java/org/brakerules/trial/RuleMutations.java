@@ -3,11 +3,11 @@ package org.brakerules.trial;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.decide.DecisionMaker;
 import org.brakerules.internal.engine.RuleEngine;
@@ -26,23 +26,26 @@ final class RuleMutations {
 
   private record Matched(TrialCase of, Map<String, Set<List<Object>>> matches) {}
 
-  private final Path resources;
-  private final List<WrittenRule> rules;
-  private final Names names;
+  private final List<WrittenRule> own;
+  private final List<Variant> variants;
   private final List<TrialCase> cases;
-  private int tried;
-  private RuleBase base;
+  private final RuleBase base;
 
-  RuleMutations(Path resources, List<WrittenRule> rules, Names names, List<TrialCase> cases) {
-    this.resources = resources;
-    this.rules = rules;
-    this.names = names;
+  RuleMutations(
+      Path resources,
+      List<WrittenRule> rules,
+      String component,
+      Names names,
+      List<TrialCase> cases) {
+    this.own = rules.stream().filter(rule -> component(rule).equals(component)).toList();
+    this.variants = variants(own, names);
     this.cases = cases;
-    this.base = TrialRules.with(resources, rules, List.of()).base();
+    this.base =
+        TrialRules.with(resources, rules, variants.stream().map(Variant::changed).toList()).base();
   }
 
   int tried() {
-    return tried;
+    return own.size() + variants.size();
   }
 
   /** The rule base the changes were made of. */
@@ -50,30 +53,23 @@ final class RuleMutations {
     return base;
   }
 
-  List<Mutant> survivors(String component) {
-    List<WrittenRule> own =
-        rules.stream().filter(rule -> component(rule).equals(component)).toList();
-    List<Variant> variants = variants(own);
-    base =
-        TrialRules.with(resources, rules, variants.stream().map(Variant::changed).toList()).base();
+  List<Mutant> survivors() {
     List<Matched> matched = cases.parallelStream().map(this::matched).toList();
-    List<Mutant> survivors = new ArrayList<>();
-    for (WrittenRule rule : own) {
-      tried++;
-      if (survives(rule, matched)) {
-        survivors.add(mutant(rule, "rule left out"));
-      }
-    }
-    tried += variants.size();
-    variants.parallelStream()
-        .filter(variant -> survives(variant, matched))
-        .map(variant -> mutant(variant.original(), variant.words()))
-        .forEachOrdered(survivors::add);
-    survivors.sort(Comparator.comparing(Mutant::of));
-    return survivors;
+    Stream<Mutant> leftOut =
+        own.stream()
+            .filter(rule -> survives(rule, matched))
+            .map(rule -> mutant(rule, "rule left out"));
+    List<Mutant> changed =
+        variants.parallelStream()
+            .filter(variant -> survives(variant, matched))
+            .map(variant -> mutant(variant.original(), variant.words()))
+            .toList();
+    return Stream.concat(leftOut, changed.stream())
+        .sorted(Comparator.comparing(Mutant::of))
+        .toList();
   }
 
-  private List<Variant> variants(List<WrittenRule> own) {
+  private static List<Variant> variants(List<WrittenRule> own, Names names) {
     List<Variant> variants = new ArrayList<>();
     for (WrittenRule rule : own) {
       int number = 1;
@@ -85,10 +81,7 @@ final class RuleMutations {
   }
 
   private Matched matched(TrialCase one) {
-    Map<String, Set<List<Object>>> matches =
-        new DecisionMaker(one.job(), base.tables(), base.engine()).matches();
-    Map<String, Set<List<Object>>> kept = new LinkedHashMap<>(matches);
-    return new Matched(one, kept);
+    return new Matched(one, new DecisionMaker(one.job(), base.tables(), base.engine()).matches());
   }
 
   private boolean survives(WrittenRule rule, List<Matched> matched) {
@@ -97,7 +90,7 @@ final class RuleMutations {
         .filter(
             one -> one.matches().containsKey(rule.name()) || one.of().rules().contains(rule.id()))
         .sorted(Comparator.comparing(one -> !one.of().rules().contains(rule.id())))
-        .allMatch(one -> one.of().isAsExpected(without));
+        .allMatch(one -> without.satisfy(one.of()));
   }
 
   private boolean survives(Variant variant, List<Matched> matched) {
@@ -112,7 +105,7 @@ final class RuleMutations {
                         ? one.matches().containsKey(original.name())
                         : differs(one, original, variant.changed())))
         .sorted(Comparator.comparing(one -> !one.of().rules().contains(original.id())))
-        .allMatch(one -> one.of().isAsExpected(changed));
+        .allMatch(one -> changed.satisfy(one.of()));
   }
 
   private static boolean differs(Matched one, WrittenRule original, WrittenRule changed) {

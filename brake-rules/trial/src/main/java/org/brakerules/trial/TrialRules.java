@@ -10,6 +10,7 @@ import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.internal.table.Fingerprint;
+import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.linter.internal.base.RuleBaseReader;
@@ -54,6 +55,15 @@ public final class TrialRules {
     all.addAll(variants);
     RuleEngine engine = RuleEngine.ofWritten(all, tables, files);
     return new TrialRules(new RuleBase(tables, engine, Fingerprint.of(files)));
+  }
+
+  /** Whether a case is content; one that leads to a point or limit no table has is not. */
+  boolean satisfy(TrialCase one) {
+    try {
+      return one.isAsExpected(this);
+    } catch (RuleBaseException noticed) {
+      return false;
+    }
   }
 
   RuleBase base() {
