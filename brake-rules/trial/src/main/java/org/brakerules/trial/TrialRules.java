@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.engine.RuleEngine;
@@ -27,6 +29,7 @@ public final class TrialRules {
   static final String RULES = "org/brakerules/rules";
 
   private final RuleBase base;
+  private final Map<BrakeJob, JobDecision> decided = new ConcurrentHashMap<>();
 
   TrialRules(RuleBase base) {
     this.base = base;
@@ -73,6 +76,13 @@ public final class TrialRules {
   /** Decides a job that names nothing the rule base does not know. */
   public JobDecision decide(BrakeJob job) {
     return base.decide(job);
+  }
+
+  /**
+   * The same for a job that is asked about again and again, such as one others are held against.
+   */
+  public JobDecision decideOnce(BrakeJob job) {
+    return decided.computeIfAbsent(job, base::decide);
   }
 
   /** Which condition kept a rule from firing on a job; empty if it fires. */

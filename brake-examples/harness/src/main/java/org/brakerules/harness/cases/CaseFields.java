@@ -29,18 +29,19 @@ final class CaseFields {
     return field(name).map(JsonNode::asText).orElse("");
   }
 
+  /** Whether a field is this text and nothing else. */
+  boolean says(String name, String text) {
+    return field(name).filter(JsonNode::isTextual).map(JsonNode::asText).equals(Optional.of(text));
+  }
+
   /** The texts of a list; a text alone is a list of one. */
   List<String> texts(String name) {
-    List<String> texts = new ArrayList<>();
-    field(name)
-        .ifPresent(
-            list -> {
-              if (list.isArray()) {
-                list.forEach(one -> texts.add(one.asText()));
-              } else {
-                texts.add(list.asText());
-              }
-            });
+    return field(name).map(CaseFields::texts).orElseGet(List::of);
+  }
+
+  Map<String, List<String>> textsByName(String name) {
+    Map<String, List<String>> texts = new LinkedHashMap<>();
+    byName(name).forEach((key, list) -> texts.put(key, texts(list)));
     return texts;
   }
 
@@ -77,6 +78,16 @@ final class CaseFields {
         .orElseGet(() -> "write one of " + String.join(", ", known));
   }
 
+  private static List<String> texts(JsonNode list) {
+    List<String> texts = new ArrayList<>();
+    if (list.isArray()) {
+      list.forEach(one -> texts.add(one.asText()));
+    } else {
+      texts.add(list.asText());
+    }
+    return texts;
+  }
+
   private Optional<JsonNode> field(String name) {
     known.add(name);
     return Optional.ofNullable(node.get(name)).filter(value -> !value.isNull());
@@ -91,7 +102,7 @@ final class CaseFields {
     return members;
   }
 
-  private InvalidCaseException mistake(String what) {
+  InvalidCaseException mistake(String what) {
     return new InvalidCaseException(where + ": " + what);
   }
 }

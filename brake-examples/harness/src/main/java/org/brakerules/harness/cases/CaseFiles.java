@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.brakerules.BrakeRules;
 
@@ -65,19 +66,38 @@ public final class CaseFiles {
                 fields.byName("layout"),
                 fields.byNameTwice("change"),
                 fields.texts("remove"),
-                fields.byNameTwice("partner"),
+                fields.says("partner", "none"),
+                fields.says("partner", "none") ? Map.of() : fields.byNameTwice("partner"),
                 fields.byName("partnerLayout")),
             new RuleCase.Expected(
                 fields.texts("fires"),
                 fields.texts("near"),
                 fields.text("fails"),
-                fields.textByName("then"),
+                dispositions(fields),
                 fields.texts("holds"),
                 fields.texts("needs"),
                 fields.textByName("road")),
             fields.text("source"));
     fields.refuseOthers();
     return read;
+  }
+
+  /** What a case is about stands under then, part by part; what comes with it under also. */
+  private static Map<String, String> dispositions(CaseFields fields) {
+    Map<String, String> dispositions = fields.textByName("then");
+    fields
+        .textsByName("also")
+        .forEach(
+            (disposition, paths) ->
+                paths.forEach(path -> putOnce(fields, dispositions, path, disposition)));
+    return dispositions;
+  }
+
+  private static void putOnce(
+      CaseFields fields, Map<String, String> dispositions, String path, String disposition) {
+    if (dispositions.putIfAbsent(path, disposition) != null) {
+      throw fields.mistake("also names " + path + ", which is named already");
+    }
   }
 
   private static String file(String component) {

@@ -26,15 +26,15 @@ public final class CaseJob {
 
   static CaseJob of(RuleCase.Changes changes) {
     CaseJob job = sound();
-    if (changes.hasPartner()) {
-      job.addPartner();
-      changes.partnerLayout().forEach((name, value) -> put(job.layout(RIGHT), name, value));
-      changes.partner().forEach((path, fields) -> job.change(RIGHT, path, fields));
-    }
     changes.job().forEach((name, value) -> put(job.job, name, value));
     changes.unit().forEach((name, value) -> put(job.unit(), name, value));
     changes.axle().forEach((name, value) -> put(job.axle(), name, value));
     changes.layout().forEach((name, value) -> put(job.layout(), name, value));
+    if (!changes.alone()) {
+      job.addPartner();
+      changes.partnerLayout().forEach((name, value) -> put(job.layout(RIGHT), name, value));
+      changes.partner().forEach((path, fields) -> job.change(RIGHT, path, fields));
+    }
     changes.remove().forEach(job::remove);
     changes.parts().forEach((path, fields) -> job.change(LEFT, path, fields));
     return job;

@@ -11,12 +11,17 @@ import org.brakerules.trial.TrialRules;
  *
  * @param ruleCase the case
  * @param job its job
+ * @param soundAxle the job of the sound axle it is compared with
  */
-public record CaseOnTrial(RuleCase ruleCase, BrakeJob job) implements TrialCase {
+public record CaseOnTrial(RuleCase ruleCase, BrakeJob job, BrakeJob soundAxle)
+    implements TrialCase {
 
-  /** Reads the job of a case once. */
+  /** Reads the jobs of a case once. */
   public static CaseOnTrial of(RuleCase ruleCase) {
-    return new CaseOnTrial(ruleCase, CaseJob.of(ruleCase.changes()).read());
+    return new CaseOnTrial(
+        ruleCase,
+        CaseJob.of(ruleCase.changes()).read(),
+        CaseJob.of(ruleCase.changes().soundAxle()).read());
   }
 
   @Override
@@ -34,7 +39,7 @@ public record CaseOnTrial(RuleCase ruleCase, BrakeJob job) implements TrialCase 
   @Override
   public boolean isAsExpected(TrialRules rules) {
     return new Comparing(ruleCase.expected(), Answers.of(rules), job, rules.decide(job))
-        .mismatches()
+        .mismatches(() -> rules.decideOnce(soundAxle))
         .isEmpty();
   }
 }

@@ -32,7 +32,9 @@ public final class CaseRunner {
     try {
       BrakeJob job = CaseJob.of(ruleCase.changes()).read();
       JobDecision decision = rules.decide(job);
-      return new Comparing(ruleCase.expected(), rules, job, decision).mismatches();
+      BrakeJob soundAxle = CaseJob.of(ruleCase.changes().soundAxle()).read();
+      return new Comparing(ruleCase.expected(), rules, job, decision)
+          .mismatches(() -> rules.decideOnce(soundAxle));
     } catch (InvalidJobException invalid) {
       return invalid.problems().stream().map(Problem::message).toList();
     } catch (JobRefusedException refused) {

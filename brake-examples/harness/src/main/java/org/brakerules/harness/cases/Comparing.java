@@ -1,27 +1,27 @@
 package org.brakerules.harness.cases;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.BiConsumer;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import org.brakerules.model.decision.Decision;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.brakerules.model.decision.JobDecision;
-import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.job.BrakeJob;
-import org.brakerules.model.part.Side;
-import org.brakerules.model.part.WheelEndPath;
 
-/** Compares what a case expects with what was decided. */
+/**
+ * Compares what a case expects with what was decided. What it does not name is expected to be as on
+ * the sound axle, so that nothing happens beside a case unseen.
+ */
 final class Comparing {
 
   private final RuleCase.Expected expected;
   private final Answers rules;
   private final BrakeJob job;
   private final JobDecision decision;
+  private final Outcome outcome;
   private final List<String> mismatches = new ArrayList<>();
 
   Comparing(RuleCase.Expected expected, Answers rules, BrakeJob job, JobDecision decision) {
@@ -29,17 +29,47 @@ final class Comparing {
     this.rules = rules;
     this.job = job;
     this.decision = decision;
+    this.outcome = Outcome.of(decision);
   }
 
-  /** What is not as expected, in words. */
-  List<String> mismatches() {
+  /**
+   * What is not as expected, in words. The sound axle is decided only if what is named is as
+   * expected.
+   */
+  List<String> mismatches(Supplier<JobDecision> soundAxle) {
+    named();
+    if (mismatches.isEmpty()) {
+      notNamed(Outcome.of(soundAxle.get()));
+    }
+    return mismatches;
+  }
+
+  private void named() {
     expected.fires().forEach(this::fires);
     expected.near().forEach(this::isSilent);
-    expected.dispositions().forEach(compare(one -> name(one.disposition())));
-    expected.holds().forEach(this::isHeld);
-    expected.needs().forEach(this::isNeeded);
-    expected.road().forEach(compare(one -> name(one.road())));
-    return mismatches;
+    compare(expected.dispositions(), outcome.dispositions());
+    missing(expected.holds(), outcome.holds())
+        .forEach(path -> mismatches.add("expected " + path + " on hold, got none" + why(path)));
+    missing(expected.needs(), outcome.needs())
+        .forEach(
+            point ->
+                mismatches.add(
+                    "expected " + point + " to be needed, got " + List.copyOf(outcome.needs())));
+    compare(expected.road(), outcome.road());
+  }
+
+  private void notNamed(Outcome sound) {
+    unlike(sound);
+    missing(outcome.holds(), expected.holds())
+        .forEach(
+            path ->
+                mismatches.add(
+                    "nobody expects " + path + " on hold; name it under holds" + why(path)));
+    Set<String> needs = missing(outcome.needs(), expected.needs());
+    missing(needs, sound.needs())
+        .forEach(
+            point ->
+                mismatches.add("nobody expects " + point + " to be needed; name it under needs"));
   }
 
   /** A request to look is no reason any more once it was looked at, but its rule fires still. */
@@ -81,50 +111,42 @@ final class Comparing {
     return false;
   }
 
-  private void isHeld(String path) {
-    part(path)
-        .filter(one -> !one.hold())
-        .ifPresent(one -> mismatches.add("expected " + path + " on hold, got none" + why(one)));
+  private void compare(Map<String, String> wanted, Map<String, String> got) {
+    wanted.forEach(
+        (path, answer) -> {
+          if (!got.containsKey(path)) {
+            mismatches.add("expected an answer for " + path + ", got none");
+          } else if (!got.get(path).equals(answer)) {
+            mismatches.add(
+                "expected %s: %s, got %s%s".formatted(path, answer, got.get(path), why(path)));
+          }
+        });
   }
 
-  private void isNeeded(String point) {
-    List<String> needed =
-        decision.decisions().stream()
-            .flatMap(one -> one.needed().stream())
-            .map(Needed::point)
-            .distinct()
-            .toList();
-    if (!needed.contains(point)) {
-      mismatches.add("expected " + point + " to be needed, got " + needed);
-    }
+  private void unlike(Outcome sound) {
+    Map<String, String> asSound = sound.dispositions();
+    outcome
+        .dispositions()
+        .forEach(
+            (path, answer) -> {
+              if (!expected.dispositions().containsKey(path) && !answer.equals(asSound.get(path))) {
+                mismatches.add(
+                    "nobody expects %s: %s, on the sound axle it is %s; name it under then or also%s"
+                        .formatted(
+                            path, answer, asSound.getOrDefault(path, "not there"), why(path)));
+              }
+            });
   }
 
-  private BiConsumer<String, String> compare(Function<Decision, String> answer) {
-    return (path, wanted) ->
-        part(path)
-            .filter(one -> !answer.apply(one).equals(wanted))
-            .ifPresent(
-                one ->
-                    mismatches.add(
-                        "expected %s: %s, got %s%s"
-                            .formatted(path, wanted, answer.apply(one), why(one))));
+  private String why(String path) {
+    return outcome.decisions().containsKey(path) ? outcome.because(path) : "";
   }
 
-  private Optional<Decision> part(String path) {
-    Optional<Decision> found =
-        decision.decisions().stream()
-            .filter(one -> pathBelowWheelEnd(one).equals(path))
-            .findFirst();
-    if (found.isEmpty()) {
-      mismatches.add("expected an answer for " + path + ", got none");
-    }
-    return found;
-  }
-
-  private static String pathBelowWheelEnd(Decision decision) {
-    WheelEndPath wheelEnd = decision.part().wheelEnd();
-    String path = decision.part().toString().substring(wheelEnd.toString().length() + 1);
-    return wheelEnd.side() == Side.RIGHT ? "right/" + path : path;
+  private static Set<String> missing(Iterable<String> wanted, Iterable<String> among) {
+    Set<String> missing = new LinkedHashSet<>();
+    wanted.forEach(missing::add);
+    among.forEach(missing::remove);
+    return missing;
   }
 
   private List<Reason> reasons(String rule) {
@@ -133,15 +155,5 @@ final class Comparing {
         .filter(reason -> reason.rule().equals(rule))
         .distinct()
         .toList();
-  }
-
-  private static String why(Decision decision) {
-    return decision.reasons().stream()
-        .map(reason -> reason.rule() + " " + reason.sentence())
-        .collect(Collectors.joining(" / ", ", because: ", ""));
-  }
-
-  private static String name(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

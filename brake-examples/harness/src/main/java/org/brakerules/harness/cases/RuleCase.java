@@ -18,16 +18,16 @@ public record RuleCase(
     String component, String name, Changes changes, Expected expected, String source) {
 
   /**
-   * What a case changes.
+   * What a case changes on the sound axle.
    *
    * @param job fields of the job
    * @param unit fields of the vehicle unit
    * @param axle fields of the axle
-   * @param layout fields of the layout
+   * @param layout fields of the layout, at both ends of the axle
    * @param parts fields of parts, by path below the wheel end; null takes a field away
    * @param remove paths of parts that are taken out
-   * @param partner fields of parts across the axle, whose wheel end is otherwise sound; if neither
-   *     this nor the next is there, nor is that wheel end
+   * @param alone whether the wheel end across the axle is not in the job
+   * @param partner fields of parts across the axle
    * @param partnerLayout fields of the layout across the axle
    */
   record Changes(
@@ -37,24 +37,26 @@ public record RuleCase(
       Map<String, JsonNode> layout,
       Map<String, Map<String, JsonNode>> parts,
       List<String> remove,
+      boolean alone,
       Map<String, Map<String, JsonNode>> partner,
       Map<String, JsonNode> partnerLayout) {
 
-    boolean hasPartner() {
-      return !partner.isEmpty() || !partnerLayout.isEmpty();
+    /** The sound axle that what is not named is compared with: built alike, nothing found. */
+    Changes soundAxle() {
+      return new Changes(job, unit, axle, layout, Map.of(), List.of(), alone, Map.of(), Map.of());
     }
   }
 
   /**
    * What a case expects. Parts are named by their path below the wheel end; those across the axle
-   * have their side before it.
+   * have their side before it. A part that is not named comes out as on the sound axle.
    *
    * @param fires rules that speak
    * @param near rules that just do not speak
    * @param fails text that the explanation of the silent rule contains; may be empty
    * @param dispositions the disposition of parts
-   * @param holds parts on hold
-   * @param needs points that are needed
+   * @param holds the parts on hold
+   * @param needs the points that are needed beyond those of the sound axle
    * @param road the road answer of parts
    */
   public record Expected(

@@ -56,8 +56,38 @@ class CaseRunnerTest {
             run(
                 PLAY_OVER
                     + "fires: [CAMSHAFT-BUSHING-010]\n"
-                    + "then: { camshaft-bushing/head-end: replace }"))
+                    + "then: { camshaft-bushing/head-end: replace }\n"
+                    + "also: { replace: [camshaft-bushing/spline-end] }"))
         .isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          then: { camshaft-bushing/head-end: replace } | nobody expects camshaft-bushing/spline-end: replace, on the sound axle it is reuse; name it under then or also, because: CAMSHAFT-BUSHING-010
+          change: { camshaft: { crack: null } }        | nobody expects camshaft.crack to be needed; name it under needs
+          change: { spring-brake: { housingDented: seen } } | nobody expects spring-brake on hold; name it under holds
+          """)
+  void what_happens_beside_a_case_and_is_not_named_is_not_met(String given, String mismatch)
+      throws IOException {
+    String change = given.startsWith("then") ? PLAY_OVER : "";
+    assertThat(run(change + given)).anySatisfy(line -> assertThat(line).startsWith(mismatch));
+  }
+
+  @Test
+  void other_end_of_the_axle_is_sound_unless_the_case_says_there_is_none() throws IOException {
+    assertThat(run("then: { right/camshaft: reuse }")).isEmpty();
+    assertThat(run("partner: none\nthen: { right/camshaft: reuse }"))
+        .containsExactly("expected an answer for right/camshaft, got none");
+  }
+
+  @Test
+  void part_named_twice_is_refused() {
+    assertThatThrownBy(() -> run("then: { camshaft: reuse }\nalso: { replace: camshaft }"))
+        .isInstanceOf(InvalidCaseException.class)
+        .hasMessage("here: also names camshaft, which is named already");
   }
 
   @ParameterizedTest
