@@ -4,30 +4,47 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.reference.ReferenceBook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes the reference pages of the rule base. */
+/** Writes the reference of the rule base. */
 @Command(
     name = "reference",
-    description = "Writes the reference pages of the rule base, in Markdown, to a folder.",
+    description =
+        "Writes the reference of the rule base: pages in Markdown to a folder, or one book in HTML"
+            + " to a file.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:the pages are written",
+      "0:the reference is written",
       "2:wrong usage",
-      "4:the folder cannot be written",
+      "4:the folder or file cannot be written",
       "70:a mistake in this program"
     })
 final class ReferenceCommand implements Callable<Integer> {
 
+  private enum Format {
+    MARKDOWN,
+    HTML
+  }
+
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "DIR", description = "The folder; it is made if it is not there.")
-  private Path folder = Path.of("");
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "markdown for pages in a folder, html for one file; markdown if left out.")
+  private Format format = Format.MARKDOWN;
+
+  @Parameters(
+      paramLabel = "DIR|FILE",
+      description =
+          "The folder for Markdown or the file for HTML; folders are made if they are not there.")
+  private Path target = Path.of("");
 
   ReferenceCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -35,17 +52,43 @@ final class ReferenceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SortedMap<String, String> pages = ReferenceBook.pages(BrakeRules.standard());
-    try {
-      for (Map.Entry<String, String> page : pages.entrySet()) {
-        write(folder.resolve(page.getKey()), page.getValue());
-      }
-    } catch (IOException e) {
-      terminal.complain("brake reference: " + folder + " cannot be written: " + e);
-      return ExitCode.NO_ACCESS.number();
+    ExitCode written = format == Format.HTML ? writeBook() : writePages();
+    return written.number();
+  }
+
+  private ExitCode writeBook() {
+    if (Files.isDirectory(target)) {
+      return complain(target + " is a folder; name a file, such as " + target.resolve("book.html"));
     }
-    terminal.out().println(pages.size() + " pages written to " + folder);
-    return ExitCode.DONE.number();
+    return write(Map.of(target, ReferenceBook.html(BrakeRules.standard())), "book");
+  }
+
+  private ExitCode writePages() {
+    if (Files.isRegularFile(target)) {
+      return complain(target + " is a file; name a folder, or ask for --format html");
+    }
+    Map<Path, String> files = new TreeMap<>();
+    ReferenceBook.pages(BrakeRules.standard())
+        .forEach((name, page) -> files.put(target.resolve(name), page));
+    return write(files, files.size() + " pages");
+  }
+
+  private ExitCode write(Map<Path, String> files, String what) {
+    for (Map.Entry<Path, String> file : files.entrySet()) {
+      try {
+        write(file.getKey(), file.getValue());
+      } catch (IOException failure) {
+        return complain(
+            new WriteFailure(file.getKey(), failure).inWords() + "; name another place");
+      }
+    }
+    terminal.out().println(what + " written to " + target);
+    return ExitCode.DONE;
+  }
+
+  private ExitCode complain(String message) {
+    terminal.complain("brake reference: " + message);
+    return ExitCode.NO_ACCESS;
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -1,42 +1,38 @@
 package org.brakerules.harness.reference;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.brakerules.Rule;
-import org.brakerules.limit.Limit;
 
 /** Every row of the trade's decision tables, with the rules, looks and limits that answer it. */
 final class DecisionTables {
 
-  private static final String FILE = "decision-tables.csv";
+  private static final Links LINKS = Links.FROM_THE_TOP;
 
-  private final Map<String, Rule> rules;
-  private final Map<String, List<Limit>> limits;
-  private final List<RuleBaseFile.Row> rows = RuleBaseFile.rows(FILE);
+  private final Material material;
+  private final List<RuleBaseFile.Row> rows = RuleBaseFile.rows("decision-tables.csv");
 
-  DecisionTables(List<Rule> rules, List<Limit> limits) {
-    this.rules = rules.stream().collect(Collectors.toMap(Rule::id, Function.identity()));
-    this.limits = limits.stream().collect(Collectors.groupingBy(Limit::id));
+  DecisionTables(Material material) {
+    this.material = material;
   }
 
-  String markdown() {
-    StringBuilder text = new StringBuilder(ReferenceBook.GENERATED);
-    text.append(
+  Page page() {
+    String tables =
+        rows.stream()
+            .map(row -> row.get("table"))
+            .distinct()
+            .map(table -> "\n## " + table + "\n\n" + table(table))
+            .collect(Collectors.joining());
+    return new Page(
+        "decision-tables.md",
         """
         # Decision tables
 
         What a technician finds, row by row, and the rules that answer it. A row without a rule is \
         answered by a look or a reading the decision cannot do without.
-        """);
-    rows.stream()
-        .map(row -> row.get("table"))
-        .distinct()
-        .forEach(table -> text.append("\n## ").append(table).append("\n\n").append(table(table)));
-    return text.toString();
+        """
+            + tables);
   }
 
   private MarkdownTable table(String title) {
@@ -49,14 +45,9 @@ final class DecisionTables {
                 table.row(
                     row.get("part"),
                     row.get("sign"),
-                    join(names(row), this::rule),
-                    join(names(row), this::lookOrLimit)));
+                    join(row.names("rules"), this::rule),
+                    join(row.names("rules"), this::lookOrLimit)));
     return table;
-  }
-
-  /** The names of one row, in the order its author gave them. */
-  static List<String> names(RuleBaseFile.Row row) {
-    return Arrays.stream(row.get("rules").split(";", -1)).map(String::strip).toList();
   }
 
   private static String join(List<String> names, Function<String, Optional<String>> shown) {
@@ -66,21 +57,16 @@ final class DecisionTables {
   }
 
   private Optional<String> rule(String name) {
-    return Optional.ofNullable(rules.get(name))
-        .map(
-            rule ->
-                "[%s](components/%s.md#%s) (%s)"
-                    .formatted(
-                        rule.id(),
-                        rule.component(),
-                        ComponentPage.anchor(rule),
-                        ComponentPage.words(rule.verdict())));
+    return material
+        .rule(name)
+        .map(rule -> LINKS.rule(rule) + " (" + Links.words(rule.verdict()) + ")");
   }
 
   private Optional<String> lookOrLimit(String name) {
-    if (rules.containsKey(name)) {
+    if (material.rule(name).isPresent()) {
       return Optional.empty();
     }
-    return Optional.of(limits.containsKey(name) ? "limit `" + name + "`" : "`" + name + "`");
+    return Optional.of(
+        material.limit(name).isEmpty() ? "`" + name + "`" : "limit " + LINKS.limit(name));
   }
 }

@@ -1,12 +1,14 @@
 package org.brakerules.harness.reference;
 
 import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +16,9 @@ import org.brakerules.BrakeRules;
 
 /** A file of the rule base as it lies in the jar, where an auditor can read it as well. */
 final class RuleBaseFile {
+
+  private static final ObjectReader TABLES =
+      new CsvMapper().readerForMapOf(String.class).with(CsvSchema.emptySchema().withHeader());
 
   private RuleBaseFile() {}
 
@@ -33,6 +38,14 @@ final class RuleBaseFile {
     String get(String column) {
       return cells.getOrDefault(column, "");
     }
+
+    /** The names in a cell that holds several, with semicolons between them. */
+    List<String> names(String column) {
+      return Arrays.stream(get(column).split(";", -1))
+          .map(String::strip)
+          .filter(name -> !name.isEmpty())
+          .toList();
+    }
   }
 
   /** The rows of a table; none if there is no such table. */
@@ -41,11 +54,7 @@ final class RuleBaseFile {
     if (text.isEmpty()) {
       return List.of();
     }
-    try (MappingIterator<Map<String, String>> rows =
-        new CsvMapper()
-            .readerForMapOf(String.class)
-            .with(CsvSchema.emptySchema().withHeader())
-            .readValues(text.get())) {
+    try (MappingIterator<Map<String, String>> rows = TABLES.readValues(text.get())) {
       return rows.readAll().stream().map(Row::new).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -43,7 +43,7 @@ class DecisionTablesTest {
 
   private static Set<String> named() {
     return RuleBaseFile.rows("decision-tables.csv").stream()
-        .flatMap(row -> DecisionTables.names(row).stream())
+        .flatMap(row -> row.names("rules").stream())
         .collect(Collectors.toSet());
   }
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.brakerules.BrakeRules;
 import org.brakerules.Rule;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.Source;
 import org.junit.jupiter.api.Test;
 
 /** The committed reference is the one the rule base makes. */
@@ -19,8 +20,8 @@ class ReferenceBookTest {
 
   private static final Path REFERENCE = Path.of("../../docs/reference");
 
-  private final BrakeRules rules = BrakeRules.standard();
-  private final SortedMap<String, String> pages = ReferenceBook.pages(rules);
+  private static final BrakeRules RULES = BrakeRules.standard();
+  private static final SortedMap<String, String> PAGES = ReferenceBook.pages(RULES);
 
   @Test
   void theCommittedPagesAreThoseOfTheRuleBase() throws IOException {
@@ -28,13 +29,13 @@ class ReferenceBookTest {
       write();
     }
 
-    assertThat(committed()).isEqualTo(pages);
+    assertThat(committed()).isEqualTo(PAGES);
   }
 
   @Test
   void everyRuleStandsOnThePageOfItsComponentWithItsTextAndSource() {
-    for (Rule rule : rules.rules()) {
-      assertThat(pages.get("components/" + rule.component() + ".md"))
+    for (Rule rule : RULES.rules()) {
+      assertThat(PAGES.get("components/" + rule.component() + ".md"))
           .contains(
               "### " + rule.id() + " " + rule.title(), rule.text(), rule.source().get(0).id());
     }
@@ -42,8 +43,8 @@ class ReferenceBookTest {
 
   @Test
   void everyFindingARuleReadsLeadsToTheRule() {
-    for (Rule rule : rules.rules()) {
-      String page = pages.get("components/" + rule.component() + ".md");
+    for (Rule rule : RULES.rules()) {
+      String page = PAGES.get("components/" + rule.component() + ".md");
       for (String read : rule.reads()) {
         assertThat(page.lines().filter(line -> line.startsWith("| `" + read + "` |")))
             .as(read)
@@ -54,10 +55,44 @@ class ReferenceBookTest {
 
   @Test
   void everyLimitStandsOnItsPageAndInTheTableOfAll() {
-    for (Limit limit : rules.limits()) {
-      assertThat(pages.get("components/" + limit.part().id() + ".md")).contains(limit.id());
-      assertThat(pages.get("limits.md")).contains(limit.id(), limit.written());
+    for (Limit limit : RULES.limits()) {
+      assertThat(PAGES.get("components/" + limit.part().id() + ".md")).contains(limit.id());
+      assertThat(PAGES.get("limits.md")).contains(limit.id(), limit.written());
     }
+  }
+
+  @Test
+  void everyClauseThatIsCitedHasItsPlace() {
+    Stream<String> cited =
+        Stream.concat(
+                RULES.rules().stream().flatMap(rule -> rule.source().stream()),
+                RULES.limits().stream().map(Limit::source))
+            .map(Source::citation);
+    assertThat(cited)
+        .allMatch(
+            one -> PAGES.get("traceability.md").contains("\n### " + Citation.heading(one) + "\n"));
+  }
+
+  @Test
+  void aLimitShowsAllThatItsRowSays() {
+    assertThat(PAGES.get("limits.md"))
+        .contains(
+            "| at most 2 1/4 in | the part's own | full application | any |"
+                + " `layout.chamber.family=clamp; layout.chamber.type=36;"
+                + " layout.chamber.strokeClass=standard` | any | to 2021-10-13 |"
+                + " [US-49-CFR-393.47#(e)(1)](traceability.md#us-49-cfr-39347e1) (law) |"
+                + " outside diameter 9 in; text of 77 FR 46638, which 86 FR 57076 changed |",
+            "| at most 0.005 in | the part's own | dial indicator | after work |",
+            "Read by [SLACK-ADJUSTER-130](components/slack-adjuster.md");
+  }
+
+  @Test
+  void everyComponentPageTellsItsHistory() {
+    assertThat(RULES.components())
+        .allSatisfy(
+            component ->
+                assertThat(PAGES.get("components/" + component + ".md"))
+                    .contains("\n## History\n\n- "));
   }
 
   private static Map<String, String> committed() throws IOException {
@@ -71,8 +106,8 @@ class ReferenceBookTest {
     return committed;
   }
 
-  private void write() throws IOException {
-    for (Map.Entry<String, String> page : pages.entrySet()) {
+  private static void write() throws IOException {
+    for (Map.Entry<String, String> page : PAGES.entrySet()) {
       Path file = REFERENCE.resolve(page.getKey());
       Files.createDirectories(file.getParent());
       Files.writeString(file, page.getValue());

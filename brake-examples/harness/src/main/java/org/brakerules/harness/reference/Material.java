@@ -1,0 +1,90 @@
+package org.brakerules.harness.reference;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.brakerules.BrakeRules;
+import org.brakerules.Rule;
+import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.harness.cases.RuleCase;
+import org.brakerules.limit.Limit;
+
+/**
+ * What the book is made from, and who reads, cites and proves whom.
+ *
+ * @param components the components, from the camshaft outwards
+ * @param rules all rules
+ * @param limits all rows of the limit tables
+ * @param cases all cases
+ * @param conflicts the conflicts between sources
+ */
+record Material(
+    List<String> components,
+    List<Rule> rules,
+    List<Limit> limits,
+    List<RuleCase> cases,
+    List<Conflict> conflicts) {
+
+  static Material of(BrakeRules base) {
+    List<RuleCase> cases =
+        CaseFiles.all().stream()
+            .sorted(Comparator.comparing(RuleCase::component).thenComparing(RuleCase::name))
+            .toList();
+    return new Material(base.components(), base.rules(), base.limits(), cases, Conflict.all());
+  }
+
+  List<Rule> rulesOf(String component) {
+    return rules.stream().filter(rule -> rule.component().equals(component)).toList();
+  }
+
+  List<Limit> limitsOf(String component) {
+    return limits.stream().filter(limit -> limit.part().id().equals(component)).toList();
+  }
+
+  List<RuleCase> casesOf(String component) {
+    return cases.stream().filter(one -> one.component().equals(component)).toList();
+  }
+
+  List<RuleBaseFile.Row> pointsOf(String component) {
+    return RuleBaseFile.rows(component + "/" + component + ".points.csv");
+  }
+
+  Optional<Rule> rule(String id) {
+    return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+  }
+
+  /** The rows of one limit; rows for other dates, rule sets or configurations share its id. */
+  List<Limit> limit(String id) {
+    return limits.stream().filter(limit -> limit.id().equals(id)).toList();
+  }
+
+  List<Rule> readersOf(String read) {
+    return rules.stream().filter(rule -> rule.reads().contains(read)).toList();
+  }
+
+  /** The rows of all limits that a rule reads. */
+  List<Limit> limitsReadBy(Rule rule) {
+    return limits.stream().filter(limit -> rule.reads().contains(limit.id())).toList();
+  }
+
+  List<RuleCase> firing(Rule rule) {
+    return cases.stream().filter(one -> one.expected().fires().contains(rule.id())).toList();
+  }
+
+  List<RuleCase> justSilent(Rule rule) {
+    return cases.stream().filter(one -> one.expected().near().contains(rule.id())).toList();
+  }
+
+  /** The conflicts that a limit or rule settles. */
+  List<Conflict> conflictsOf(String limitOrRule) {
+    return conflicts.stream()
+        .filter(conflict -> conflict.concerns().contains(limitOrRule))
+        .toList();
+  }
+
+  /** The ids of limits, each once, in the order of their tables. */
+  static Stream<String> ids(List<Limit> limits) {
+    return limits.stream().map(Limit::id).distinct();
+  }
+}
