@@ -24,6 +24,7 @@ public final class Main {
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new WhyCommand(terminal))
             .addSubcommand(new MutateCommand(terminal))
+            .addSubcommand(new CoverageCommand(terminal))
             .addSubcommand(new LintRulesCommand(terminal))
             .addSubcommand(new ReferenceCommand(terminal))
             .setOut(terminal.out())

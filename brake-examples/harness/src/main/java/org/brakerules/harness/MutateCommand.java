@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.ToIntFunction;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
-import org.brakerules.trial.Mutant;
 import org.brakerules.trial.MutationResult;
 import org.brakerules.trial.MutationTrial;
 import org.brakerules.trial.RuleBaseFolder;
@@ -19,12 +19,13 @@ import picocli.CommandLine.Parameters;
     description = {
       "Changes each rule and each limit of the rule base in every small way, one at a time, and asks"
           + " the cases whether they notice.",
-      "A change that no case notices could be made by anybody unseen: write a case for it."
+      "A change that no case notices could be made by anybody unseen: write a case for it. One that"
+          + " makes no difference to any job is listed beside the rules, with the reason."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:the cases noticed every change",
-      "1:some change went unnoticed",
+      "0:the cases noticed every change that makes a difference",
+      "1:some change went unnoticed, or one listed as equivalent is none",
       "2:wrong usage",
       "3:a file of cases is not written as it should be",
       "4:the rule base cannot be read",
@@ -58,23 +59,52 @@ final class MutateCommand implements Callable<Integer> {
     }
   }
 
-  private ExitCode run(MutationTrial trial, List<String> chosen) {
-    int tried = 0;
-    List<Mutant> survivors = new ArrayList<>();
+  private ExitCode run(MutationTrial trial, List<String> chosen) throws IOException {
+    ProgressBar progress = ProgressBar.on(terminal, chosen.size());
+    List<MutationResult> results = new ArrayList<>();
     for (String component : chosen) {
+      progress.at(component);
       MutationResult result = trial.of(component);
-      tried += result.tried();
-      survivors.addAll(result.survivors());
-      terminal
-          .out()
-          .printf(
-              "%s: %d changes, %d refused by the tables, %d not noticed%n",
-              component, result.tried(), result.refused(), result.survivors().size());
-      result.survivors().forEach(survivor -> terminal.out().printf("  %s%n", survivor));
-      terminal.out().flush();
+      progress.oneDone();
+      results.add(result);
+      print(result);
     }
-    terminal.out().printf("%d changes, %d not noticed%n", tried, survivors.size());
-    return survivors.isEmpty() ? ExitCode.DONE : ExitCode.WORK_LEFT;
+    terminal
+        .out()
+        .printf(
+            "%d changes, %d equivalent, %d not noticed%n",
+            sum(results, MutationResult::tried),
+            sum(results, MutationResult::equivalent),
+            sum(results, result -> result.survivors().size()));
+    return results.stream().allMatch(MutationResult::isClean) ? ExitCode.DONE : ExitCode.WORK_LEFT;
+  }
+
+  private void print(MutationResult result) {
+    terminal
+        .out()
+        .printf(
+            "%s: %d changes, %d refused by the tables, %d equivalent, %d not noticed%n",
+            result.component(),
+            result.tried(),
+            result.refused(),
+            result.equivalent(),
+            result.survivors().size());
+    result.survivors().forEach(survivor -> terminal.out().printf("  %s%n", survivor));
+    result
+        .noLongerEquivalent()
+        .forEach(
+            change ->
+                terminal
+                    .out()
+                    .printf(
+                        "  %s: listed as equivalent, but it is noticed or is no change; take the"
+                            + " row out of %s.equivalent-changes.csv%n",
+                        change, result.component()));
+    terminal.out().flush();
+  }
+
+  private static int sum(List<MutationResult> results, ToIntFunction<MutationResult> count) {
+    return results.stream().mapToInt(count).sum();
   }
 
   private static void refuseUnknown(String component, List<String> known) {

@@ -100,17 +100,18 @@ public final class DecisionMaker {
     return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts, speaksOf));
   }
 
-  /** The facts of the job, and the parts that the rules replace. */
   private List<Object> withMarkers(List<InspectedPart> parts) {
     List<Object> facts = facts(parts);
-    List<Object> markers =
-        engine.fire(facts).stream()
-            .flatMap(finding -> finding.marker().stream())
-            .distinct()
-            .map(Object.class::cast)
-            .toList();
-    facts.addAll(markers);
+    engine.fire(facts).stream()
+        .flatMap(finding -> finding.marker().stream())
+        .distinct()
+        .forEach(facts::add);
     return facts;
+  }
+
+  /** The facts of the job, and the parts that the rules replace. */
+  public List<Object> facts() {
+    return withMarkers(InspectedParts.of(job, checks));
   }
 
   /** On which facts of the job each rule matches, variants among them, by the name of the rule. */

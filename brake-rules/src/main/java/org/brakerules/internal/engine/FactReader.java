@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 /** The properties of facts by their names, which rule files use as the records do. */
-final class FactReader {
+public final class FactReader {
 
   private record Name(Class<?> type, String property) {}
 
@@ -28,7 +28,7 @@ final class FactReader {
   }
 
   /** Reads a property; as fast as a call, because rules do little else. */
-  static synchronized Function<Object, Object> reader(Class<?> fact, String property) {
+  public static synchronized Function<Object, Object> reader(Class<?> fact, String property) {
     return KNOWN.computeIfAbsent(new Name(fact, property), FactReader::make);
   }
 

@@ -32,7 +32,13 @@ public final class CsvTable {
     return read(resource, in);
   }
 
-  static List<Row> read(String resource, InputStream in) {
+  /**
+   * The rows of a table that lies open.
+   *
+   * @param resource the name of the table, for messages
+   * @param in its text; closed when it is read
+   */
+  public static List<Row> read(String resource, InputStream in) {
     List<Row> rows = new ArrayList<>();
     try (MappingIterator<Map<String, String>> lines = READER.readValues(in)) {
       while (lines.hasNext()) {

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.brakerules.internal.rule.WrittenRule;
+import org.brakerules.internal.table.CsvTable;
+import org.brakerules.internal.table.Row;
+import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.trial.internal.change.Names;
@@ -21,6 +24,7 @@ public final class MutationTrial {
   private final Tables tables;
   private final List<TrialCase> cases;
   private final Names names;
+  private final RuleBaseFiles files;
 
   private MutationTrial(
       Path resources,
@@ -31,6 +35,7 @@ public final class MutationTrial {
     this.rules = rules;
     this.tables = tables;
     this.cases = List.copyOf(cases);
+    this.files = RuleBaseFiles.in(resources.resolve(TrialRules.RULES));
     this.names =
         new Names(
             List.copyOf(tables.limits().ids()),
@@ -50,13 +55,36 @@ public final class MutationTrial {
     return new MutationTrial(resources, TrialRules.rules(resources), tables, cases);
   }
 
-  /** Tries every change of the rules and limits of one component. */
-  public MutationResult of(String component) {
+  /**
+   * Tries every change of the rules and limits of one component.
+   *
+   * @throws IOException if its table of equivalent changes cannot be read
+   */
+  public MutationResult of(String component) throws IOException {
     RuleMutations ofRules = new RuleMutations(resources, rules, component, names, cases);
     LimitMutations ofLimits = new LimitMutations(resources, tables, cases);
     List<Mutant> survivors = new ArrayList<>(ofRules.survivors());
     survivors.addAll(ofLimits.survivors(component, ofRules.base()));
-    return new MutationResult(
-        component, ofRules.tried() + ofLimits.tried(), ofLimits.refused(), survivors);
+    return MutationResult.of(
+        component,
+        ofRules.tried() + ofLimits.tried(),
+        ofLimits.refused(),
+        survivors,
+        equivalent(component));
+  }
+
+  private List<EquivalentChange> equivalent(String component) throws IOException {
+    String table = component + "/" + component + ".equivalent-changes.csv";
+    try {
+      return files.open(table).map(in -> CsvTable.read(table, in)).orElse(List.of()).stream()
+          .map(MutationTrial::equivalent)
+          .toList();
+    } catch (RuleBaseException mistake) {
+      throw new IOException(mistake.getMessage(), mistake);
+    }
+  }
+
+  private static EquivalentChange equivalent(Row row) {
+    return new EquivalentChange(row.required("of"), row.required("change"), row.required("reason"));
   }
 }

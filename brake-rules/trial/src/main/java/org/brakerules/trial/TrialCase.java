@@ -9,6 +9,9 @@ public interface TrialCase {
   /** The component it lies beside, such as {@code camshaft-bushing}. */
   String component();
 
+  /** What it says, in the words of its author. */
+  String name();
+
   /** The job. */
   BrakeJob job();
 

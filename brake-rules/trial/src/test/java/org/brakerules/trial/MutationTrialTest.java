@@ -48,6 +48,11 @@ class MutationTrialTest {
     }
 
     @Override
+    public String name() {
+      return "A hose";
+    }
+
+    @Override
     public Set<String> rules() {
       return Set.of("HOSE-010");
     }

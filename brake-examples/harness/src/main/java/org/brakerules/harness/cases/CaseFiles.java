@@ -73,6 +73,7 @@ public final class CaseFiles {
                 fields.texts("fires"),
                 fields.texts("near"),
                 fields.text("fails"),
+                fields.textsByName("speaks"),
                 dispositions(fields),
                 fields.texts("holds"),
                 fields.texts("needs"),

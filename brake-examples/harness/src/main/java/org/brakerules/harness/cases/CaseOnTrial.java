@@ -30,9 +30,15 @@ public record CaseOnTrial(RuleCase ruleCase, BrakeJob job, BrakeJob soundAxle)
   }
 
   @Override
+  public String name() {
+    return ruleCase.name();
+  }
+
+  @Override
   public Set<String> rules() {
     Set<String> rules = new HashSet<>(ruleCase.expected().fires());
     rules.addAll(ruleCase.expected().near());
+    rules.addAll(ruleCase.expected().speaks().keySet());
     return rules;
   }
 

@@ -47,6 +47,7 @@ final class Comparing {
   private void named() {
     expected.fires().forEach(this::fires);
     expected.near().forEach(this::isSilent);
+    expected.speaks().forEach(this::speaks);
     compare(expected.dispositions(), outcome.dispositions());
     missing(expected.holds(), outcome.holds())
         .forEach(path -> mismatches.add("expected " + path + " on hold, got none" + why(path)));
@@ -92,6 +93,14 @@ final class Comparing {
           .forEach(
               reason ->
                   mismatches.add("expected " + rule + " not to fire, got " + reason.sentence()));
+    }
+  }
+
+  private void speaks(String rule, List<String> wanted) {
+    Set<String> got = outcome.spokenOfBy(rule);
+    if (isKnown(rule) && !got.equals(Set.copyOf(wanted))) {
+      mismatches.add(
+          "expected %s to speak of %s and no others, got %s".formatted(rule, wanted, got));
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
@@ -37,10 +38,7 @@ record Outcome(Map<String, Decision> decisions) {
   }
 
   Set<String> holds() {
-    return decisions.entrySet().stream()
-        .filter(one -> one.getValue().hold())
-        .map(Map.Entry::getKey)
-        .collect(Collectors.toCollection(LinkedHashSet::new));
+    return where(Decision::hold);
   }
 
   Set<String> needs() {
@@ -51,11 +49,24 @@ record Outcome(Map<String, Decision> decisions) {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  /** The parts a rule speaks of. */
+  Set<String> spokenOfBy(String rule) {
+    return where(
+        one -> one.reasons().stream().anyMatch(reason -> reason.rule().equals(rule)));
+  }
+
   /** The reasons of a part, after what was got; empty if it has none. */
   String because(String path) {
     return decisions.get(path).reasons().stream()
         .map(reason -> reason.rule() + " " + reason.sentence())
         .collect(Collectors.joining(" / ", ", because: ", ""));
+  }
+
+  private Set<String> where(Predicate<Decision> holds) {
+    return decisions.entrySet().stream()
+        .filter(one -> holds.test(one.getValue()))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   private Map<String, String> all(Function<Decision, String> answer) {

@@ -54,6 +54,7 @@ public record RuleCase(
    * @param fires rules that speak
    * @param near rules that just do not speak
    * @param fails text that the explanation of the silent rule contains; may be empty
+   * @param speaks for rules, the parts they speak of and no others
    * @param dispositions the disposition of parts
    * @param holds the parts on hold
    * @param needs the points that are needed beyond those of the sound axle
@@ -63,6 +64,7 @@ public record RuleCase(
       List<String> fires,
       List<String> near,
       String fails,
+      Map<String, List<String>> speaks,
       Map<String, String> dispositions,
       List<String> holds,
       List<String> needs,

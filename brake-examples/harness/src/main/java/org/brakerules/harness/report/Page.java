@@ -77,7 +77,7 @@ public final class Page {
   }
 
   /** Writes the lines of another page. */
-  void append(String lines) {
+  public void append(String lines) {
     text.append(lines);
   }
 

@@ -30,6 +30,7 @@ class CaseRunnerTest {
           fires: [CAMSHAFT-030]                       | expected CAMSHAFT-030 to fire, but
           fires: [CAMSHAFT-999]                       | there is no rule CAMSHAFT-999
           near: CAMSHAFT-BUSHING-010                  | expected CAMSHAFT-BUSHING-010 not to fire
+          speaks: { CAMSHAFT-BUSHING-010: [camshaft-bushing/spline-end] } | expected CAMSHAFT-BUSHING-010 to speak of [camshaft-bushing/spline-end] and no others, got [camshaft-bushing/head-end, camshaft-bushing/spline-end]
           then: { camshaft-bushing/head-end: reuse }  | head-end: reuse, got replace, because: CAMSHAFT-BUSHING-010
           then: { camshaft-bushing/tube: reuse }      | expected an answer for camshaft-bushing/tube, got none
           holds: [camshaft]                           | expected camshaft on hold, got none
@@ -56,6 +57,7 @@ class CaseRunnerTest {
             run(
                 PLAY_OVER
                     + "fires: [CAMSHAFT-BUSHING-010]\n"
+                    + "speaks: { CAMSHAFT-BUSHING-010: [camshaft-bushing/spline-end, camshaft-bushing/head-end] }\n"
                     + "then: { camshaft-bushing/head-end: replace }\n"
                     + "also: { replace: [camshaft-bushing/spline-end] }"))
         .isEmpty();

@@ -48,6 +48,14 @@ class LimitCasesTest {
         .isNotEqualTo(answers(RULES.decide(inside.job())));
   }
 
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("limits")
+  void reading_that_was_not_taken_lies_on_no_side(Limit limit) {
+    LimitCase one = first(limit, true);
+
+    assertThat(statuses(RULES.decide(one.jobWithoutReading()), one)).isEmpty();
+  }
+
   static Stream<LimitCase> limitCases() {
     return limits().flatMap(LimitCases::of);
   }

@@ -23,15 +23,11 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
 
   private static final String STATION = "part.station=";
 
+  /** The job of the wheel end, which has a part that the limit is for. */
   BrakeJob job() {
-    CaseJob job = CaseJob.sound();
-    job.tree().put("ruleSet", limit.ruleSet().map(RuleSet::id).orElse("us-federal"));
-    limit.from().or(limit::to).ifPresent(day -> job.tree().put("date", day.toString()));
-    ObjectNode part = job.part(path());
-    for (String term : limit.appliesTo().split(";")) {
-      apply(term.strip(), job, part);
-    }
-    ObjectNode written = part.putObject(limit.property()).put("value", reading.toString());
+    CaseJob job = fitting();
+    ObjectNode written = job.part(path()).putObject(limit.property());
+    written.put("value", reading.toString());
     limit.station().ifPresent(at -> written.put("at", at.id()));
     limit.methods().stream()
         .findFirst()
@@ -42,6 +38,24 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
       written.put("reservoirPressure", "90 psi"); // inside the band of every rule set
     }
     return job.read();
+  }
+
+  /** The same job before the reading was taken. */
+  BrakeJob jobWithoutReading() {
+    CaseJob job = fitting();
+    job.part(path()).remove(limit.property());
+    return job.read();
+  }
+
+  private CaseJob fitting() {
+    CaseJob job = CaseJob.sound();
+    job.tree().put("ruleSet", limit.ruleSet().map(RuleSet::id).orElse("us-federal"));
+    limit.from().or(limit::to).ifPresent(day -> job.tree().put("date", day.toString()));
+    ObjectNode part = job.part(path());
+    for (String term : limit.appliesTo().split(";", -1)) {
+      apply(term.strip(), job, part);
+    }
+    return job;
   }
 
   /** The first part of the kind that the limit is for. */
@@ -65,7 +79,7 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
       return;
     }
     List<String> sides = List.of(term.split("="));
-    String value = fitting(sides.get(1).split("\\|")[0].strip());
+    String value = fitting(sides.get(1).split("\\|", -1)[0].strip());
     String attribute = sides.get(0).strip();
     String name = attribute.substring(attribute.lastIndexOf('.') + 1);
     switch (attribute.substring(0, attribute.lastIndexOf('.'))) {

@@ -1,8 +1,12 @@
 package org.brakerules.harness.cases;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.quantity.AngleUnit;
 import org.brakerules.model.quantity.ForceUnit;
 import org.brakerules.model.quantity.LengthUnit;
@@ -14,7 +18,7 @@ import org.brakerules.model.quantity.TorqueUnit;
 import org.brakerules.model.quantity.Unit;
 
 /** Readings one step below a limit, at it, and one step above it, in every unit of its kind. */
-final class LimitCases {
+public final class LimitCases {
 
   private static final List<Unit<?>> UNITS =
       Stream.of(
@@ -28,6 +32,18 @@ final class LimitCases {
           .toList();
 
   private LimitCases() {}
+
+  /** The jobs of every limit that has a value, and one job of each without its reading. */
+  public static Map<Limit, List<BrakeJob>> jobs(List<Limit> limits) {
+    return limits.stream()
+        .filter(limit -> limit.value().isPresent())
+        .collect(Collectors.toMap(Function.identity(), limit -> jobs(limit).toList()));
+  }
+
+  private static Stream<BrakeJob> jobs(Limit limit) {
+    return Stream.concat(
+        of(limit).map(LimitCase::job), of(limit).limit(1).map(LimitCase::jobWithoutReading));
+  }
 
   static Stream<LimitCase> of(Limit limit) {
     Quantity<?> value = limit.value().orElseThrow();

@@ -1,0 +1,69 @@
+package org.brakerules.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CoverageCommandTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void coverage_of_one_component_is_written_whole_to_a_file() throws IOException {
+    Path file = Files.writeString(folder.resolve("coverage.json"), "an older one");
+
+    CommandLineRun run =
+        CommandLineRun.of("coverage", "hose", "--format", "json", "--output", file.toString());
+
+    JsonNode json = new ObjectMapper().readTree(Files.readString(file));
+    assertThat(run.out()).isEmpty();
+    assertThat(run.exitCode()).isEqualTo(json.path("open").isEmpty() ? 0 : 1);
+    assertThat(json.path("components")).extracting(JsonNode::asText).containsExactly("hose");
+    assertThat(json.path("cases").asInt()).isGreaterThan(1000);
+    assertThat(json.path("madeJobs").asInt()).isGreaterThan(500);
+    assertThat(json.path("rules").findValuesAsText("id")).contains("HOSE-010", "HOSE-020");
+    assertThat(json.at("/rules/0/fires")).isNotEmpty();
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactly(file);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"taken", "nowhere/coverage.txt"})
+  void file_that_cannot_be_written_is_told_before_anything_is_run(String name) throws IOException {
+    Files.createDirectories(folder.resolve("taken"));
+    Path file = folder.resolve(name);
+
+    CommandLineRun run = CommandLineRun.of("coverage", "hose", "--output", file.toString());
+
+    assertThat(run.exitCode()).isEqualTo(4);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.complaints())
+        .containsExactly(file + ": the report cannot be written there; name another file");
+  }
+
+  @Test
+  void unknown_component_is_answered_with_the_nearest_one() {
+    CommandLineRun run = CommandLineRun.of("coverage", "hoose");
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("\"hoose\" is no component; did you mean hose?");
+  }
+
+  @Test
+  void unknown_format_is_wrong_usage() {
+    CommandLineRun run = CommandLineRun.of("coverage", "--format", "pdf");
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("TEXT, JSON, HTML");
+  }
+}
