@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.linter.LintProblem;
 import org.brakerules.linter.RuleLinter;
+import org.brakerules.linter.SarifLog;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lints a rule base that is being worked on. */
@@ -23,7 +25,21 @@ import picocli.CommandLine.Parameters;
     })
 final class LintRulesCommand implements Callable<Integer> {
 
+  /** How the problems are printed. */
+  private enum Format {
+    TEXT,
+    SARIF
+  }
+
   private final Terminal terminal;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description =
+          "text, one line for each problem, or sarif, which editors and code hosts read; text if"
+              + " left out.")
+  private Format format = Format.TEXT;
 
   @Parameters(
       paramLabel = "DIR",
@@ -45,8 +61,12 @@ final class LintRulesCommand implements Callable<Integer> {
   }
 
   private ExitCode print(List<LintProblem> problems) {
-    problems.forEach(terminal.out()::println);
-    terminal.out().printf("%d problems%n", problems.size());
+    if (format == Format.SARIF) {
+      terminal.out().print(SarifLog.of(problems, folder));
+    } else {
+      problems.forEach(terminal.out()::println);
+      terminal.out().printf("%d problems%n", problems.size());
+    }
     return problems.isEmpty() ? ExitCode.DONE : ExitCode.WORK_LEFT;
   }
 }

@@ -26,6 +26,7 @@ public final class Main {
             .addSubcommand(new MutateCommand(terminal))
             .addSubcommand(new CoverageCommand(terminal))
             .addSubcommand(new LintRulesCommand(terminal))
+            .addSubcommand(new ChangesCommand(terminal))
             .addSubcommand(new ReferenceCommand(terminal))
             .setOut(terminal.out())
             .setErr(terminal.err())

@@ -1,6 +1,7 @@
 package org.brakerules.harness;
 
 import java.io.PrintWriter;
+import picocli.CommandLine.Help.Ansi;
 
 /** Shows how far long work has come, on a terminal only: a file or a pipe has no use for it. */
 final class ProgressBar {
@@ -22,7 +23,7 @@ final class ProgressBar {
 
   /** A bar on standard error, if somebody looks at it. */
   static ProgressBar on(Terminal terminal, int total) {
-    return new ProgressBar(terminal.err(), System.console() != null, total);
+    return new ProgressBar(terminal.err(), Ansi.AUTO.enabled(), total);
   }
 
   /** Says what is worked on now. */

@@ -15,11 +15,12 @@ class HelpTest {
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
-        .contains("decide", "needs", "cases", "coverage", "lint", "reference", "Exit codes");
+        .contains(
+            "decide", "needs", "cases", "coverage", "lint", "changes", "reference", "Exit codes");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"decide", "needs", "cases", "coverage", "lint", "reference"})
+  @ValueSource(strings = {"decide", "needs", "cases", "coverage", "lint", "changes", "reference"})
   void help_of_every_command_explains_its_exit_codes(String command) {
     CommandLineRun run = CommandLineRun.of(command, "--help");
 
@@ -37,7 +38,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, why, figures, needs, cases, mutate, coverage, lint or reference (see brake --help)");
+            "brake: name a command: decide, why, figures, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
   }
 
   @Test

@@ -2,6 +2,8 @@ package org.brakerules.harness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,13 +36,38 @@ class LintRulesCommandTest {
   }
 
   @Test
-  void folder_without_rule_base_gives_exit_code_4() {
+  void folder_without_rule_base_gives_exit_code_4_and_says_what_to_name() {
     CommandLineRun run = CommandLineRun.of("lint", folder.toString());
 
     assertThat(run.exitCode()).isEqualTo(4);
     assertThat(run.complaints())
-        .singleElement()
-        .asString()
-        .startsWith(folder + ": the rule base cannot be read");
+        .containsExactly(
+            folder
+                + ": the rule base cannot be read: it holds no org/brakerules/rules; name the"
+                + " folder that holds org/brakerules/rules, such as src/main/resources");
+  }
+
+  @Test
+  void folder_that_is_not_there_is_told_in_a_sentence() {
+    CommandLineRun run = CommandLineRun.of("lint", "nowhere");
+
+    assertThat(run.exitCode()).isEqualTo(4);
+    assertThat(run.complaints())
+        .containsExactly(
+            "nowhere: the rule base cannot be read: there is no such folder; name the folder that"
+                + " holds org/brakerules/rules, such as src/main/resources");
+  }
+
+  @Test
+  void problems_can_be_written_as_sarif() throws IOException {
+    Path component = Files.createDirectories(folder.resolve("org/brakerules/rules/camshaft"));
+    Files.writeString(component.resolve("camshaft.drl"), "package org.brakerules.rules;\nrule \n");
+
+    CommandLineRun run = CommandLineRun.of("lint", "--format", "sarif", folder.toString());
+
+    assertThat(run.exitCode()).isEqualTo(1);
+    JsonNode log = new ObjectMapper().readTree(run.out());
+    assertThat(log.path("version").textValue()).isEqualTo("2.1.0");
+    assertThat(log.path("runs").get(0).path("results")).isNotEmpty();
   }
 }

@@ -11,7 +11,8 @@ class MutateCommandTest {
     CommandLineRun run = CommandLineRun.of("mutate", "hose");
 
     assertThat(run.out())
-        .containsPattern("hose: [0-9]+ changes, 0 refused by the tables, [0-9]+ equivalent, 0 not noticed\n")
+        .containsPattern(
+            "hose: [0-9]+ changes, 0 refused by the tables, [0-9]+ equivalent, 0 not noticed\n")
         .containsPattern("\n[0-9]+ changes, [0-9]+ equivalent, 0 not noticed\n$");
     assertThat(run.exitCode()).isEqualTo(0);
   }

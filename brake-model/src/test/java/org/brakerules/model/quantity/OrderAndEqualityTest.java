@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -64,6 +65,18 @@ class OrderAndEqualityTest {
           .hasSameHashCodeAs(amount)
           .isEqualByComparingTo(amount);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("kinds")
+  <Q extends Quantity<Q>> void a_hundred_amounts_have_many_hash_codes(
+      Class<Q> type, List<Unit<Q>> units) {
+    assertThat(
+            IntStream.range(0, 100)
+                .mapToObj(number -> Quantities.parse(type, number + " " + units.get(0).symbol()))
+                .map(Q::hashCode)
+                .distinct())
+        .hasSizeGreaterThan(50);
   }
 
   @ParameterizedTest

@@ -87,4 +87,32 @@ class QuantitiesTest {
             "\"1E-999999999\" is not a share: it is too fine to be kept exactly. Write at most 40"
                 + " decimal places.");
   }
+
+  @Test
+  void forty_digits_before_and_after_the_point_are_kept_and_no_more() {
+    BigDecimal large = new BigDecimal("1e39");
+    BigDecimal fine = new BigDecimal("1e-40");
+
+    assertThat(new Force(large, ForceUnit.NEWTON).format(ForceUnit.NEWTON))
+        .isEqualTo("1" + "0".repeat(39) + " N");
+    assertThat(new Share(fine)).isNotEqualTo(Share.parse("0 %"));
+    assertThatThrownBy(() -> new Force(large.scaleByPowerOfTen(1), ForceUnit.NEWTON))
+        .hasMessageContaining("it is too large to be kept exactly");
+    assertThatThrownBy(() -> new Share(fine.scaleByPowerOfTen(-1)))
+        .hasMessageContaining("it is too fine to be kept exactly");
+  }
+
+  @Test
+  void an_angle_too_large_to_be_kept_is_refused_not_wrapped_around() {
+    Angle largest = new Angle(Long.MAX_VALUE, AngleUnit.DEGREE);
+    Angle smallest = new Angle(Long.MIN_VALUE, AngleUnit.DEGREE);
+    Angle one = new Angle(1, AngleUnit.DEGREE);
+
+    assertThatThrownBy(() -> largest.plus(one))
+        .hasMessageStartingWith("\"9223372036854.775807 deg plus 0.000001 deg\" is not an angle");
+    assertThatThrownBy(() -> smallest.minus(one))
+        .hasMessageStartingWith("\"-9223372036854.775808 deg minus 0.000001 deg\" is not an angle");
+    assertThatThrownBy(smallest::abs)
+        .hasMessageStartingWith("\"-9223372036854.775808 deg without its sign\" is not an angle");
+  }
 }

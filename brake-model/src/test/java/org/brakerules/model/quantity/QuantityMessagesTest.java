@@ -96,6 +96,7 @@ class QuantityMessagesTest {
           1/10 in    | fractions over 10 are not kept     | a fraction over 2, 4, 8, 16, 32 or 64, or a decimal
           3/4/5 in   | it has more than one fraction line | one fraction, such as 3/4, or a decimal
           17/16 in   | its fraction is not below 1        | "1 1/16 in"
+          2/2 in     | its fraction is not below 1        | "1 in"
           5 32/16 in | its fraction is not below 1        | "7 in"
           -5 17/16 in | its fraction is not below 1       | "-6 1/16 in"
           5-11/16 in | it has a dash between whole number and fraction | "5 11/16 in"
@@ -222,6 +223,15 @@ class QuantityMessagesTest {
   }
 
   @Test
+  void a_text_of_sixty_characters_is_read_and_repeated_in_full() {
+    String digits = "9".repeat(57) + " in";
+
+    assertThat(Length.parse("0.030" + " ".repeat(53) + "in")).isEqualTo(Length.parse("0.030 in"));
+    assertThat(refusalOf(Length.class, digits))
+        .hasMessageStartingWith("\"" + digits + "\" is not a length: it has more than 12 digits.");
+  }
+
+  @Test
   void a_message_shows_no_control_characters() {
     assertThat(refusalOf(Length.class, "3 in\u0007")).hasMessageStartingWith("\"3 in?\" is not");
   }
@@ -250,6 +260,7 @@ class QuantityMessagesTest {
     assertThat(refusal)
         .hasMessage("\"%s\" is not %s: %s. Write %s.".formatted(text, kind, wrong, expected));
     assertThat(refusal.found()).isEqualTo(text);
+    assertThat(refusal.wrong()).isEqualTo(wrong);
     assertThat(refusal.expected()).isEqualTo(expected);
   }
 

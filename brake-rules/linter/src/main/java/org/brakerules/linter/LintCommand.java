@@ -29,7 +29,7 @@ public final class LintCommand {
     try {
       return print(out, RuleLinter.run(Path.of(arguments[0])));
     } catch (IOException e) {
-      out.println("The rule base cannot be read: " + e.getMessage());
+      out.println(arguments[0] + ": the rule base cannot be read: " + e.getMessage());
       return 2;
     }
   }

@@ -53,7 +53,30 @@ public enum LintKind {
 
   TABLE_FORM("A table that cannot be read"),
   TABLE_ID("A row whose id is out of form or there twice"),
-  LIMIT_WITHOUT_POINT("A limit on a property that no inspection point asks for");
+  LIMIT_WITHOUT_POINT("A limit on a property that no inspection point asks for"),
+  MISSING_CELL("A cell left empty that means nothing when it is empty"),
+  UNKNOWN_WORD("A word that is not in the list of its column"),
+  TABLE_PROPERTY("A property that the part of the row does not have, or that is not measured"),
+  TABLE_VALUE("A limit without its unit, or in the unit of something else"),
+  TABLE_DATE("A date that is no day, or a last day before the first"),
+  SELECTOR("A choice of parts by something they never have or are"),
+  WRONG_FINDS("A sign that finds a fact, or a measurement that finds a fault"),
+  LIMIT_OVERLAP("Two rows of one limit that are for one part on one day"),
+  LIMIT_GAP("Days between two rows of one limit on which neither holds"),
+  LIMIT_FITS_NOTHING("A row of a limit that no part can ever be in"),
+
+  UNREAD_POINT("An inspection point that no rule and no limit reads"),
+  UNREAD_PART("A kind of part that no rule looks at"),
+  UNREAD_SIGN("A sign that no rule looks at"),
+  NEEDLESS_EXCEPTION("A row of unread.csv that excepts nothing"),
+  UNASKED_PROPERTY("A rule that reads what no inspection point asks for"),
+
+  SAME_RULE("A rule that says what another rule says"),
+  CONFLICT("A milder verdict on the conditions of a worse one"),
+  CONTRADICTION("Conditions of one pattern that are never true at once"),
+  NEVER_REPLACED("A rule that waits for a replacement that no rule asks for"),
+  NEVER_THERE("A part at a station where it never is"),
+  LIMIT_OF_ANOTHER_PART("A limit of one kind of part and a reading of another");
 
   private final String title;
 

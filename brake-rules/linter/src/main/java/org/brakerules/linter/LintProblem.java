@@ -32,11 +32,15 @@ public record LintProblem(
     return ORDER.compare(this, other);
   }
 
+  /** What is wrong and how to mend it: {@code rule: message -> remedy}. */
+  String inWords() {
+    String of = rule.isEmpty() ? "" : rule + ": ";
+    return "%s%s -> %s".formatted(of, message, remedy);
+  }
+
   /** One line: {@code file:line:column: [kind] rule: message -> remedy}. */
   @Override
   public String toString() {
-    String of = rule.isEmpty() ? "" : rule + ": ";
-    return "%s:%d:%d: [%s] %s%s -> %s"
-        .formatted(file, line, column, kind.id(), of, message, remedy);
+    return "%s:%d:%d: [%s] %s".formatted(file, line, column, kind.id(), inWords());
   }
 }

@@ -18,13 +18,14 @@ public final class RuleLinter {
    *
    * @param resources the folder, such as {@code src/main/resources}
    * @return all problems in the order of files and lines; empty if all is well
-   * @throws UncheckedIOException if there is no rule base or it cannot be read
+   * @throws UncheckedIOException if there is no rule base or it cannot be read; the message says
+   *     why
    */
   public static List<LintProblem> lint(Path resources) {
     try {
       return AllChecks.run(RuleBaseReader.read(resources));
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      throw new UncheckedIOException(e.getMessage(), e);
     }
   }
 

@@ -30,7 +30,7 @@ class LintCommandTest {
   void a_sound_rule_base_is_counted() throws Exception {
     rules.write("camshaft/camshaft.drl", HEADER + SIGN_RULE + LIMIT_RULE);
     assertThat(run(folder.toString())).isZero();
-    assertThat(output()).isEqualTo("2 rules in 1 file read, no problems.\n");
+    assertThat(output()).isEqualTo("40 rules in 2 files read, no problems.\n");
   }
 
   @Test
@@ -46,14 +46,29 @@ class LintCommandTest {
             org/brakerules/rules/camshaft/camshaft.drl:15:21: [unknown-property] CAMSHAFT-010: Camshaft has no property "crak" -> write "crack"
             org/brakerules/rules/camshaft/camshaft.drl:17:11: [unknown-verdict] CAMSHAFT-010: there is no verdict "replce" -> write "replace"
             org/brakerules/rules/cautions.csv:2:23: [unknown-source] "MAKERS" is not in the table of sources -> write one of "COMMON-PRACTICE", "US-ARMY-TM-5-4210-220-12"
-            1 rule in 1 file read, 3 problems.
+            39 rules in 2 files read, 3 problems.
             """);
   }
 
   @Test
-  void a_folder_without_rule_base_is_told() {
-    assertThat(run(folder.resolve("elsewhere").toString())).isEqualTo(2);
-    assertThat(output()).startsWith("The rule base cannot be read: ").contains("no rule base");
+  void a_folder_that_is_not_there_is_told() {
+    String folder = this.folder.resolve("elsewhere").toString();
+    assertThat(run(folder)).isEqualTo(2);
+    assertThat(output())
+        .isEqualTo(
+            folder
+                + ": the rule base cannot be read: there is no such folder; name the folder that"
+                + " holds org/brakerules/rules, such as src/main/resources\n");
+  }
+
+  @Test
+  void a_folder_without_rule_base_is_told(@TempDir Path empty) {
+    assertThat(run(empty.toString())).isEqualTo(2);
+    assertThat(output())
+        .isEqualTo(
+            empty
+                + ": the rule base cannot be read: it holds no org/brakerules/rules; name the"
+                + " folder that holds org/brakerules/rules, such as src/main/resources\n");
   }
 
   @Test
@@ -65,8 +80,9 @@ class LintCommandTest {
     assertThat(run(folder.toString())).isEqualTo(2);
     assertThat(output())
         .isEqualTo(
-            "The rule base cannot be read: org/brakerules/rules/camshaft/camshaft.drl is no UTF-8"
-                + " text; save it as UTF-8\n");
+            folder
+                + ": the rule base cannot be read: org/brakerules/rules/camshaft/camshaft.drl is no"
+                + " UTF-8 text; save it as UTF-8\n");
   }
 
   @Test

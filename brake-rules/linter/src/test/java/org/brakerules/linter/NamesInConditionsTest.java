@@ -33,7 +33,7 @@ class NamesInConditionsTest {
             Sign.SEEN ~ Sing.SEEN ~ 15:30 [unknown-constant] there is no "Sing" to choose SEEN from -> write "Sign"
             Camshaft( crack ~ Camshft( crack ~ 15:11 [unknown-type] "Camshft" is no fact of the job -> write "Camshaft"
             Camshaft( crack ~ org.brakerules.model.part.Camshaft( crack ~ 15:11 [qualified-type] org.brakerules.model.part.Camshaft is written with its package -> write "Camshaft"
-            Camshaft( crack ~ java.lang.Runtime( crack ~ 15:11 [qualified-type] java.lang.Runtime is written with its package -> name a part, such as CamshaftBushing, or Brake, BeyondLimit, Replaced, Disturbed
+            Camshaft( crack ~ java.lang.Runtime( crack ~ 15:11 [qualified-type] java.lang.Runtime is written with its package -> name a part, such as CamshaftBushing, or Brake, BeyondLimit, Replaced, Disturbed, UnlikePartner or ReadingsContradict
             crack == Sign.SEEN ~ station == $station, crack == Sign.SEEN ~ 15:32 [unknown-variable] $station is not named by any pattern before -> name it in a pattern before: $station : property
           """)
   void an_unknown_name_is_told_with_the_nearest(String written, String instead, String problem)

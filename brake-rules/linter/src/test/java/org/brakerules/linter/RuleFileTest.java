@@ -61,8 +61,8 @@ class RuleFileTest {
           import java.util.*; ~ import ~ take it out; what needs Java is calculated before the rules run
           dialect "mvel" ~ dialect ~ take it out; what needs Java is calculated before the rules run
           global java.util.List list; ~ global ~ take it out; rules speak through verdict, the only global
-          query "drums" Drum( ) end ~ query ~ take it out; rules speak of parts, Brake, BeyondLimit, Replaced and Disturbed only
-          declare Bolt size : int end ~ declare ~ take it out; rules speak of parts, Brake, BeyondLimit, Replaced and Disturbed only
+          query "drums" Drum( ) end ~ query ~ take it out; rules speak of parts, Brake, BeyondLimit, Replaced, Disturbed, UnlikePartner and ReadingsContradict only
+          declare Bolt size : int end ~ declare ~ take it out; rules speak of parts, Brake, BeyondLimit, Replaced, Disturbed, UnlikePartner and ReadingsContradict only
           bolts ~ bolts ~ take it out, or begin a rule on a line of its own: rule "COMPONENT-010 Title"
           """)
   void anything_beside_rules_is_told(String line, String word, String remedy) throws Exception {

@@ -55,6 +55,13 @@ final class SmallRuleBase {
       US-ARMY-TM-5-4210-220-12,TM 5-4210-220-12,government,,
       """;
 
+  static final String RULE_SETS =
+      """
+      id,title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
+      us-federal,"United States, federal",80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE
+      quebec,Quebec,90 psi,100 psi,COMMON-PRACTICE,1996-05-31,COMMON-PRACTICE
+      """;
+
   static final String LIMITS =
       """
       id,part,property,comparison,value,station,methods,moment,applies-to,rule-set,from,to,source,note
@@ -80,10 +87,12 @@ final class SmallRuleBase {
   SmallRuleBase(Path resources) throws IOException {
     this.resources = resources;
     write("sources.csv", SOURCES);
+    write("rule-sets.csv", RULE_SETS);
     write("cautions.csv", "id,from,text,source\n");
     write("camshaft/camshaft.limits.csv", LIMITS);
     write("camshaft/camshaft.points.csv", POINTS);
     write("drum/drum.points.csv", DRUM_POINTS);
+    RestOfTheBrake.writeTo(this);
   }
 
   /** Writes one file of the rule base. */

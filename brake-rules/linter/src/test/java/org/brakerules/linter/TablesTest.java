@@ -46,7 +46,7 @@ class TablesTest {
   @Test
   void rows_of_one_limit_differ_in_what_they_apply_to_only() throws IOException {
     String other = LIMIT.replace("at most", "at least").replace("0.030 in,", "0.005 in,");
-    rules.write("camshaft/camshaft.limits.csv", LIMITS + other.replace(",,,,,", ",,quebec,,,"));
+    rules.write("camshaft/camshaft.limits.csv", LIMITS + other.replace(",,,,,", ",,,quebec,,"));
     assertThat(rules.problems())
         .containsExactly(
             "3:40 [table-id] \"camshaft.end-play.max\" has comparison \"at least\" here and"

@@ -97,6 +97,19 @@ class ForceTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> PushRodForce.of(Pressure.parse("0 psi"), TYPE_30))
         .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> PushRodForce.of(Pressure.parse("60 psi"), BigDecimal.ZERO))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5, 20, 0", "0, 20, 0.35", "0.5, 0, 0.35"})
+  void without_friction_lift_or_wheel_there_is_no_wheel_force(
+      String lift, String rolling, BigDecimal friction) {
+    WheelForce.Sizes sizes =
+        new WheelForce.Sizes(Length.inches(lift), Length.inches("8.25"), Length.inches(rolling));
+    Estimate<Torque> torque = new Estimate<>(Torque.parse("9900 lbf.in"));
+    assertThatThrownBy(() -> WheelForce.of(torque, sizes, friction))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

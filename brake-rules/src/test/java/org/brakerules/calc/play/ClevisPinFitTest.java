@@ -101,6 +101,11 @@ class ClevisPinFitTest {
         .hasMessageContaining("measure both again");
   }
 
+  @Test
+  void a_pin_as_thick_as_its_hole_has_no_play() {
+    assertThat(fit("0.496", "0.496", "0.505").clearance()).hasValue(Length.parse("0 in"));
+  }
+
   private static ClevisPinFit fit(String pin, String hole, String widestNewHole) {
     return ClevisPinFit.of(
         HALF_INCH,

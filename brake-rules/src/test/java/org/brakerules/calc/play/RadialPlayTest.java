@@ -3,6 +3,7 @@ package org.brakerules.calc.play;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Optional;
 import org.brakerules.calc.LengthText;
 import org.brakerules.model.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -53,6 +54,17 @@ class RadialPlayTest {
     assertThat(share.journalWear()).isEqualTo(inches(journalWear));
     assertThat(share.play())
         .isEqualTo(RadialPlay.byDiameters(inches(bore), inches(journal)).play());
+  }
+
+  @Test
+  void without_the_sizes_of_new_parts_each_is_asked_for() {
+    Optional<Length> known = Optional.of(inches("1.5"));
+    String bore = "bore of a new bushing, by the maker";
+    String journal = "journal of a new camshaft, by the maker";
+    assertThat(PlayShare.unknown(Optional.empty(), Optional.empty()).missing())
+        .containsExactly(bore, journal);
+    assertThat(PlayShare.unknown(known, Optional.empty()).missing()).containsExactly(journal);
+    assertThat(PlayShare.unknown(Optional.empty(), known).missing()).containsExactly(bore);
   }
 
   @Test

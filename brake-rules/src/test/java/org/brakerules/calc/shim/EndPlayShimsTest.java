@@ -34,6 +34,8 @@ class EndPlayShimsTest {
     "0.046, 0.030 0.060,       0.030,       0.016",
     "0.045, 0.030 0.060,       '',          0.045",
     "0.005, 0.030 0.060,       '',          0.005",
+    "0.105, 0.030 0.060,       0.060,       0.045",
+    "0.065, 0.060,             0.060,       0.005",
   })
   void the_fewest_shims_bring_the_end_play_inside_its_band(
       String endPlay, String atHand, String putIn, String leaves) {
@@ -101,6 +103,25 @@ class EndPlayShimsTest {
     assertThat(nothing.beside()).isEqualTo(fresh("0.060"));
     assertThat(nothing.thinnest()).isEqualTo(Length.inches("0.095"));
     assertThat(nothing.thickest()).isEqualTo(Length.inches("0.135"));
+  }
+
+  @ParameterizedTest(name = "end play {0} in, at hand {1}: beside {2}")
+  @CsvSource({
+    "0.200, 0.060 0.150,       0.150",
+    "0.300, 0.120 0.120 0.240, 0.240",
+  })
+  void where_nothing_fits_the_thickest_stack_below_the_band_is_kept_with_the_fewest_shims(
+      String endPlay, String atHand, String beside) {
+    NothingFits nothing = (NothingFits) choose(endPlay, List.of(), fresh(atHand));
+    assertThat(nothing.beside()).isEqualTo(fresh(beside));
+  }
+
+  @Test
+  void a_band_may_be_a_single_end_play_and_no_less() {
+    Length ten = Length.inches("0.010");
+    assertThat(new EndPlayBand(ten, ten).contains(ten)).isTrue();
+    assertThatThrownBy(() -> new EndPlayBand(ten, Length.inches("0.009")))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

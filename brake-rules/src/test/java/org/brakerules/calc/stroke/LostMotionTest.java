@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -14,6 +15,8 @@ import org.brakerules.model.quantity.AngleUnit;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LostMotionTest {
 
@@ -42,6 +45,15 @@ class LostMotionTest {
     assertThat(spline.stroke().value()).isEqualTo(Length.inches("0.022"));
     assertThat(head.stroke().value()).isEqualTo(Length.inches("0"));
     assertThat(head.bound().value()).isEqualTo(Length.inches("0.22"));
+  }
+
+  @Test
+  void a_linked_adjuster_does_not_feel_the_play_of_its_small_pin() {
+    assertThat(DeadBand.of(Length.inches("0.031")).stroke().value())
+        .isEqualTo(Length.inches("0.031"));
+    assertThat(DeadBand.of(Length.inches("0")).stroke().value()).isEqualTo(Length.inches("0"));
+    assertThatThrownBy(() -> DeadBand.of(Length.inches("-0.001")))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
@@ -145,14 +157,92 @@ class LostMotionTest {
 
   @Test
   void a_lever_without_length_is_refused() {
-    assertThatThrownBy(() -> CamGeometry.common(Length.inches("0")))
+    Length some = Length.inches("0.5");
+    Length none = Length.inches("0");
+    assertThatThrownBy(() -> CamGeometry.common(none)).hasMessage("No length of a lever: 0 in");
+    assertThatThrownBy(() -> new CamGeometry(some, none, some))
         .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new CamGeometry(some, some, none))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void a_measured_movement_of_the_arm_takes_the_place_of_its_parts_everywhere() {
+    Map<Looseness, Length> plays =
+        Map.of(
+            Looseness.PIN_IN_CLEVIS, Length.inches("0.030"),
+            Looseness.SPLINE, Length.inches("0.020"),
+            Looseness.BUSHING_AT_HEAD_END, Length.inches("0.010"));
+    LostMotion estimated = LostMotion.of(LEVERS, plays, Optional.empty());
+    LostMotion measured = LostMotion.of(LEVERS, plays, Optional.of(Length.inches("0.250")));
+    Length spline = cost(Looseness.SPLINE, "0.020").stroke().value();
+    assertThat(estimated.most().value()).isEqualTo(Length.inches("0.140").plus(spline));
+    assertThat(measured.most().value()).isEqualTo(Length.inches("0.390"));
+    assertThat(estimated.costliest().map(StrokeCost::looseness)).hasValue(Looseness.SPLINE);
+    assertThat(measured.costliest().map(StrokeCost::looseness)).hasValue(Looseness.PIN_IN_CLEVIS);
+    assertThat(results(measured))
+        .contains(
+            "measured less estimated at the arm",
+            "at the very most",
+            "most is bought back at large clevis pin in the clevis");
+  }
+
+  @Test
+  void without_parts_at_the_arm_there_is_nothing_to_compare_and_nothing_to_buy_back() {
+    LostMotion movement = LostMotion.of(LEVERS, Map.of(), Optional.of(Length.inches("0.250")));
+    LostMotion atHead =
+        LostMotion.of(
+            LEVERS,
+            Map.of(Looseness.BUSHING_AT_HEAD_END, Length.inches("0.010")),
+            Optional.empty());
+    assertThat(movement.differenceAtArm()).isEmpty();
+    assertThat(results(movement)).containsExactly("lost motion known so far");
+    assertThat(atHead.costliest()).isEmpty();
+    assertThat(results(LostMotion.of(LEVERS, Map.of(), Optional.empty()))).isEmpty();
+  }
+
+  @Test
+  void an_arm_that_moved_less_than_its_parts_is_measured_again() {
+    Map<Looseness, Length> plays = Map.of(Looseness.ADJUSTER_GEAR, Length.inches("0.050"));
+    String again = "arm, spline and gear measured again: the parts are more than the whole";
+    assertThat(
+            LostMotion.of(LEVERS, plays, Optional.of(Length.inches("0.049"))).working().missing())
+        .contains(again);
+    assertThat(
+            LostMotion.of(LEVERS, plays, Optional.of(Length.inches("0.050"))).working().missing())
+        .doesNotContain(again);
+  }
+
+  /** A province's handbook sees the end of the cam at 120 degrees; the wear is our own. */
+  @ParameterizedTest
+  @CsvSource({"0.463, false", "0.4636, true", "0.464, true"})
+  void a_cam_near_its_end_is_told(String lining, boolean told) {
+    CamRotation rotation =
+        CamRotation.usedBy(
+            Length.inches(lining), Length.inches("0.06"), Length.inches("0"), Length.inches("0.5"));
+    assertThat(rotation.working().asText().contains("the cam is near its end")).isEqualTo(told);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "120 deg, that is",
+    "120.1 deg, 'the cam is past its limit'",
+  })
+  void a_cam_past_its_limit_leaves_no_lining(String turned, String told) {
+    assertThat(
+            CamRotation.left(Angle.parse(turned), Angle.parse("120 deg"), Length.inches("0.5"))
+                .asText())
+        .contains(told);
   }
 
   private static StrokeCost cost(Looseness looseness, String play) {
     return LostMotion.of(LEVERS, Map.of(looseness, Length.inches(play)), Optional.empty())
         .costs()
         .get(0);
+  }
+
+  private static List<String> results(LostMotion lost) {
+    return lost.working().results().stream().map(one -> one.name()).toList();
   }
 
   private static Map<Looseness, Length> plays(Random random) {

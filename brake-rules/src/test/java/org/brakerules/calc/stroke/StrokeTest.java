@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import org.brakerules.calc.LengthText;
+import org.brakerules.calc.Working;
 import org.brakerules.calc.trust.ReadingAgainstLimit;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Comparison;
@@ -33,6 +34,13 @@ class StrokeTest {
     assertThat(reserve.cold()).isEqualTo(Length.inches("0.75"));
     assertThat(reserve.hot().value()).isEqualTo(Length.inches("0.25"));
     assertThat(reserve.hotAndWorn().value()).isEqualTo(Length.inches("0"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.74, false", "1.75, true", "1.76, true"})
+  void a_rod_that_has_no_travel_left_is_told(String applied, boolean told) {
+    String text = StrokeReserve.of(Length.inches("2.5"), Length.inches(applied)).working().asText();
+    assertThat(text.contains("at the end of its travel")).isEqualTo(told);
   }
 
   /** Check case C04: trade press article 1003111932. */
@@ -98,6 +106,7 @@ class StrokeTest {
     "12, 0.5 0.5 0.5,         3, true",
     "4,  0.25,                1, true",
     "4,  '',                  0, false",
+    "1,  0.25,                1, true",
   })
   void two_brakes_a_little_beyond_count_as_one(
       int brakes, String beyond, int counted, boolean aFifth) {
@@ -106,6 +115,12 @@ class StrokeTest {
     DefectiveBrakes defective = DefectiveBrakes.of(brakes, over);
     assertThat(defective.counted()).isEqualTo(counted);
     assertThat(defective.isAFifth()).isEqualTo(aFifth);
+    assertThat(defective.working().results())
+        .containsExactly(
+            new Working.Named(
+                "defective",
+                "%d of the %d that make a fifth of these brakes: %s"
+                    .formatted(counted, defective.needed(), aFifth ? "reached" : "not reached")));
   }
 
   /** oos-20-percent: brakes needed by number of brakes, the ceiling of a fifth. */
@@ -118,6 +133,9 @@ class StrokeTest {
   @Test
   void a_brake_inside_its_limit_is_none_beyond_it() {
     assertThatThrownBy(() -> DefectiveBrakes.of(4, List.of(Length.inches("0"))))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(
+            () -> DefectiveBrakes.of(1, List.of(Length.inches("0.1"), Length.inches("0.1"))))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> DefectiveBrakes.of(0, List.of()))
         .isInstanceOf(IllegalArgumentException.class);

@@ -52,7 +52,8 @@ class WearTest {
 
   @Test
   void one_diameter_cannot_show_whether_a_drum_is_round() {
-    List<Length> two = inches("16.5 16.5");
+    List<Length> two = inches("16.5 16.6");
+    assertThat(DrumBore.of(two, two, two).outOfRound()).isEqualTo(Length.inches("0.1"));
     assertThatThrownBy(() -> DrumBore.of(two, inches("16.5"), two))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("at least two diameters");
@@ -60,12 +61,12 @@ class WearTest {
 
   /** Check case C42: 16.585 in is past 16.580 (TM 9-2330-384-14&P) and inside 16.59 in. */
   @ParameterizedTest
-  @CsvSource({"16.580 in, -0.005 in", "16.59 in, 0.005 in"})
+  @CsvSource({"16.580 in, -0.005 in", "16.585 in, 0 in", "16.59 in, 0.005 in"})
   void what_may_still_be_turned_depends_on_whose_limit_it_is(
       @ConvertWith(LengthText.class) Length limit, String left) {
     Working working = DrumBore.leftToTurn(Length.inches("16.585"), limit, BASIS);
     assertThat(working.results()).contains(new Working.Named("left on the diameter", left));
-    assertThat(working.results()).hasSize(left.startsWith("-") ? 2 : 1);
+    assertThat(working.results()).hasSize(left.equals("0.005 in") ? 1 : 2);
   }
 
   /** 4 mm in 40,000 km leave 20,000 km for 2 mm; own arithmetic. */
@@ -74,6 +75,26 @@ class WearTest {
     LiningLife life = life("14 mm", 10_000, "10 mm", 50_000, "0.5 mm");
     assertThat(life.likely()).isEqualByComparingTo("20000");
     assertThat(life.shortest()).isEqualByComparingTo("12000");
+  }
+
+  @Test
+  void limits_and_uncertainties_that_cannot_be_are_refused() {
+    assertThatThrownBy(() -> life("0 mm", "10 mm", "0 mm")).hasMessageStartingWith("No limit of 0");
+    assertThatThrownBy(() -> life("8 mm", "10 mm", "-1 mm"))
+        .hasMessageContaining("no uncertainty of -1 mm");
+    assertThatThrownBy(() -> life("8 mm", "-1 mm", "0 mm")).hasMessageContaining("no lining of -1");
+    assertThat(life("8 mm", "0 mm", "0 mm").likely()).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "8.1 mm, about 0 to 677 km",
+    "8 mm,   none: the lining is at its limit or past it",
+    "7.9 mm, none: the lining is at its limit or past it",
+  })
+  void a_distance_is_given_only_to_a_lining_above_its_limit(String now, String distance) {
+    assertThat(life("14 mm", 10_000, now, 50_000, "0.5 mm").working().results())
+        .containsExactly(new Working.Named("distance", distance));
   }
 
   @Test
@@ -89,6 +110,15 @@ class WearTest {
     assertThatThrownBy(() -> life("10 mm", 10_000, "10 mm", 50_000, "0 mm"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("must be above zero");
+  }
+
+  private static LiningLife life(String limit, String now, String uncertainty) {
+    return LiningLife.of(
+        new WearPoint(Length.parse("14 mm"), BigDecimal.ONE),
+        new WearPoint(Length.parse(now), BigDecimal.TEN),
+        Length.parse(limit),
+        Length.parse(uncertainty),
+        "km");
   }
 
   private static LiningLife life(

@@ -131,6 +131,55 @@ class LimitsOfJobTest {
   }
 
   @Test
+  void the_row_for_the_rest_of_another_rule_set_is_silent() {
+    LimitTable table =
+        TableTexts.limits(
+            DEFAULT.replace("in,,,,,", "in,,,,layout.camshaft=tube,"),
+            LAW.replace("0.040 in,,,,,", "0.040 in,,,,otherwise,"));
+    Subject closed = subject(CamshaftLayout.CLOSED);
+    assertThat(new LimitsOfJob(table, DAY, FEDERAL, List.of()).rows(ID, closed)).isEmpty();
+    assertThat(new LimitsOfJob(table, DAY, QUEBEC, List.of()).rows(ID, closed)).hasSize(1);
+  }
+
+  @Test
+  void a_limit_is_of_a_job_only_under_its_own_rule_set() {
+    LimitTable table = TableTexts.limits(LAW);
+    assertThat(new LimitsOfJob(table, DAY, QUEBEC, List.of()).isOfThisJob(ID)).isTrue();
+    assertThat(new LimitsOfJob(table, DAY, FEDERAL, List.of()).isOfThisJob(ID)).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "quebec,     UNKNOWN, true,  true",
+    "quebec,     TUBE,    true,  false",
+    "quebec,     UNKNOWN, false, false",
+    "us-federal, UNKNOWN, true,  false",
+  })
+  void a_law_is_open_beside_a_maker_where_it_hangs_on_what_is_not_stated(
+      String ruleSet, CamshaftLayout layout, boolean ofMaker, boolean open) {
+    LimitTable table =
+        TableTexts.limits(LAW.replace("0.040 in,,,,,", "0.040 in,,,,layout.camshaft=tube,"));
+    List<MakersLimit> makers = ofMaker ? List.of(makers("", "0.050 in")) : List.of();
+    LimitsOfJob limits = new LimitsOfJob(table, DAY, new RuleSet(ruleSet), makers);
+    assertThat(limits.isLawOpen(ID, subject(layout))).isEqualTo(open);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"SPLIT, 0.050 in", "CLOSED, 0.030 in"})
+  void a_makers_limit_is_read_as_the_row_of_the_part_or_else_of_the_rule_set(
+      CamshaftLayout layout, String row) {
+    LimitTable table =
+        TableTexts.limits(
+            LAW.replace("0.040 in,,,,,", "0.040 in,,,,layout.camshaft=tube,"),
+            DEFAULT.replace("in,,,,,", "in,,,,layout.camshaft=tube,"),
+            DEFAULT.replace("0.030 in,,,,,", "0.050 in,,,,layout.camshaft=split,"));
+    LimitsOfJob limits = new LimitsOfJob(table, DAY, FEDERAL, List.of(makers("", "0.060 in")));
+    assertThat(limits.inForce(ID, subject(layout)))
+        .singleElement()
+        .satisfies(one -> assertThat(one.row().written()).isEqualTo(row));
+  }
+
+  @Test
   void a_makers_limit_serves_where_the_table_has_none_for_the_configuration() {
     LimitsOfJob limits =
         new LimitsOfJob(ofTwoLayouts(), DAY, FEDERAL, List.of(makers("", "0.050 in")));

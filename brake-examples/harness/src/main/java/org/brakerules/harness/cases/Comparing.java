@@ -50,7 +50,9 @@ final class Comparing {
     expected.speaks().forEach(this::speaks);
     compare(expected.dispositions(), outcome.dispositions());
     missing(expected.holds(), outcome.holds())
-        .forEach(path -> mismatches.add("expected " + path + " on hold, got none" + why(path)));
+        .forEach(
+            path ->
+                mismatches.add("expected " + path + " on hold, got none" + outcome.because(path)));
     missing(expected.needs(), outcome.needs())
         .forEach(
             point ->
@@ -65,7 +67,10 @@ final class Comparing {
         .forEach(
             path ->
                 mismatches.add(
-                    "nobody expects " + path + " on hold; name it under holds" + why(path)));
+                    "nobody expects "
+                        + path
+                        + " on hold; name it under holds"
+                        + outcome.because(path)));
     Set<String> needs = missing(outcome.needs(), expected.needs());
     missing(needs, sound.needs())
         .forEach(
@@ -127,7 +132,8 @@ final class Comparing {
             mismatches.add("expected an answer for " + path + ", got none");
           } else if (!got.get(path).equals(answer)) {
             mismatches.add(
-                "expected %s: %s, got %s%s".formatted(path, answer, got.get(path), why(path)));
+                "expected %s: %s, got %s%s"
+                    .formatted(path, answer, got.get(path), outcome.because(path)));
           }
         });
   }
@@ -142,13 +148,12 @@ final class Comparing {
                 mismatches.add(
                     "nobody expects %s: %s, on the sound axle it is %s; name it under then or also%s"
                         .formatted(
-                            path, answer, asSound.getOrDefault(path, "not there"), why(path)));
+                            path,
+                            answer,
+                            asSound.getOrDefault(path, "not there"),
+                            outcome.because(path)));
               }
             });
-  }
-
-  private String why(String path) {
-    return outcome.decisions().containsKey(path) ? outcome.because(path) : "";
   }
 
   private static Set<String> missing(Iterable<String> wanted, Iterable<String> among) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -51,13 +52,16 @@ record Outcome(Map<String, Decision> decisions) {
 
   /** The parts a rule speaks of. */
   Set<String> spokenOfBy(String rule) {
-    return where(
-        one -> one.reasons().stream().anyMatch(reason -> reason.rule().equals(rule)));
+    return where(one -> one.reasons().stream().anyMatch(reason -> reason.rule().equals(rule)));
   }
 
   /** The reasons of a part, after what was got; empty if it has none. */
   String because(String path) {
-    return decisions.get(path).reasons().stream()
+    return Optional.ofNullable(decisions.get(path)).map(Outcome::because).orElse("");
+  }
+
+  private static String because(Decision decision) {
+    return decision.reasons().stream()
         .map(reason -> reason.rule() + " " + reason.sentence())
         .collect(Collectors.joining(" / ", ", because: ", ""));
   }

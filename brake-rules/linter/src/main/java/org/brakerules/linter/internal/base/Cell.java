@@ -8,4 +8,10 @@ import org.brakerules.linter.internal.text.Spot;
  * @param text what it holds, without blanks around it
  * @param spot where it starts
  */
-public record Cell(String text, Spot spot) {}
+public record Cell(String text, Spot spot) {
+
+  /** The place of a character of the cell. */
+  public Spot spotAt(int index) {
+    return new Spot(spot.file(), spot.line(), spot.column() + index);
+  }
+}

@@ -14,11 +14,18 @@ import org.brakerules.model.part.PartKind;
  *
  * @param components its folders, in the order of their names
  * @param sources the table of sources
+ * @param ruleSets the table of rule sets
  * @param cautions the table of cautions
+ * @param unread the table of what may stay unread; empty if there is none
  * @param strayFiles files that a rule compiler would read although they are no component's rules
  */
 public record RuleBase(
-    List<Component> components, Table sources, Table cautions, List<String> strayFiles) {
+    List<Component> components,
+    Table sources,
+    Table ruleSets,
+    Table cautions,
+    Optional<Table> unread,
+    List<String> strayFiles) {
 
   /** Keeps its own copies. */
   public RuleBase {
@@ -38,8 +45,8 @@ public record RuleBase(
 
   /** All tables. */
   public Stream<Table> tables() {
-    return Stream.concat(
-        Stream.of(sources, cautions), Stream.concat(of(Component::limits), of(Component::points)));
+    Stream<Table> ofAll = Stream.concat(Stream.of(sources, ruleSets, cautions), unread.stream());
+    return Stream.concat(ofAll, Stream.concat(of(Component::limits), of(Component::points)));
   }
 
   /** All rows of all tables of limits. */
@@ -55,6 +62,11 @@ public record RuleBase(
   /** The ids of all sources. */
   public Set<String> sourceIds() {
     return sources.column("id");
+  }
+
+  /** What may stay unread, with reasons. */
+  public List<Row> unreadRows() {
+    return unread.map(Table::rows).orElse(List.of());
   }
 
   /** The ids of all limits. */

@@ -1,9 +1,10 @@
 package org.brakerules.linter.internal.base;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,8 @@ import org.brakerules.linter.internal.text.SourceText;
 /** Reads the folders of a rule base. */
 public final class RuleBaseReader {
 
-  private static final String RULES = "org/brakerules/rules";
+  /** Where the rule base lies below a folder of resources. */
+  public static final String RULES = "org/brakerules/rules";
 
   /** Every ending that the rule compiler would pick up. */
   private static final Set<String> COMPILED =
@@ -56,6 +58,18 @@ public final class RuleBaseReader {
   private static final List<String> SOURCE_COLUMNS =
       List.of("id", "title", "standing", "rule-set", "note");
 
+  private static final List<String> RULE_SET_COLUMNS =
+      List.of(
+          "id",
+          "title",
+          "test-pressure-least",
+          "test-pressure-most",
+          "test-pressure-source",
+          "automatic-adjusters-from",
+          "automatic-adjusters-source");
+
+  private static final List<String> UNREAD_COLUMNS = List.of("id", "reason");
+
   private static final List<String> CAUTION_COLUMNS = List.of("id", "from", "text", "source");
 
   private final Path resources;
@@ -77,7 +91,11 @@ public final class RuleBaseReader {
 
   private RuleBase read() throws IOException {
     if (!Files.isDirectory(rules)) {
-      throw new NoSuchFileException(rules.toString(), null, "there is no rule base");
+      throw new FileNotFoundException(
+          (Files.isDirectory(resources) ? "it holds no " + RULES : "there is no such folder")
+              + "; name the folder that holds "
+              + RULES
+              + ", such as src/main/resources");
     }
     List<Component> components = new ArrayList<>();
     for (Path folder : folders()) {
@@ -86,7 +104,9 @@ public final class RuleBaseReader {
     return new RuleBase(
         components,
         table(rules.resolve("sources.csv"), SOURCE_COLUMNS),
+        table(rules.resolve("rule-sets.csv"), RULE_SET_COLUMNS),
         table(rules.resolve("cautions.csv"), CAUTION_COLUMNS),
+        tableIfThere(rules.resolve("unread.csv"), UNREAD_COLUMNS),
         strayFiles(components));
   }
 
@@ -107,7 +127,10 @@ public final class RuleBaseReader {
 
   private Optional<Table> ownTable(Path folder, String what, List<String> columns)
       throws IOException {
-    Path path = folder.resolve(folder.getFileName() + "." + what + ".csv");
+    return tableIfThere(folder.resolve(folder.getFileName() + "." + what + ".csv"), columns);
+  }
+
+  private Optional<Table> tableIfThere(Path path, List<String> columns) throws IOException {
     return Files.exists(path) ? Optional.of(table(path, columns)) : Optional.empty();
   }
 
@@ -122,6 +145,8 @@ public final class RuleBaseReader {
       return Files.readString(path);
     } catch (CharacterCodingException e) {
       throw new IOException(relative(path) + " is no UTF-8 text; save it as UTF-8", e);
+    } catch (FileSystemException e) {
+      throw new IOException(relative(path) + " cannot be opened; allow it to be read", e);
     }
   }
 

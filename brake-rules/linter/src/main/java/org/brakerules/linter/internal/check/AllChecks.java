@@ -47,7 +47,28 @@ public final class AllChecks {
           new TableSourceCheck(),
           new LimitIdCheck(),
           new PointIdCheck(),
-          new LimitPointCheck());
+          new LimitPointCheck(),
+          new MissingCellCheck(),
+          new TableWordCheck(),
+          new TablePropertyCheck(),
+          new TableValueCheck(),
+          new TableDateCheck(),
+          new SelectorCheck(),
+          new FindsCheck(),
+          new LimitOverlapCheck(),
+          new LimitGapCheck(),
+          new LimitFitCheck(),
+          new UnreadPointCheck(),
+          new UnreadPartCheck(),
+          new UnreadSignCheck(),
+          new UnreadListCheck(),
+          new UnaskedPropertyCheck(),
+          new SameRuleCheck(),
+          new ConflictCheck(),
+          new ContradictionCheck(),
+          new NeverReplacedCheck(),
+          new StationCheck(),
+          new LimitPartCheck());
 
   private AllChecks() {}
 

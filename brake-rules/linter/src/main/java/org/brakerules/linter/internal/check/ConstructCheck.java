@@ -4,6 +4,7 @@ import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.AuthoredRule;
 import org.brakerules.linter.internal.base.Construct;
 import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.language.OtherFacts;
 
 /** Conditions are patterns and not, nothing else. */
 final class ConstructCheck implements RuleCheck {
@@ -35,8 +36,9 @@ final class ConstructCheck implements RuleCheck {
       case "a value without a property" -> "write property == value, joined by commas";
       case ":=" -> "write $name : property";
       default ->
-          "say it with patterns of parts, Brake, BeyondLimit, Replaced or Disturbed; what must be"
-              + " counted or calculated is calculated before the rules run";
+          "say it with patterns of parts, "
+              + OtherFacts.inWords("or")
+              + "; what must be counted or calculated is calculated before the rules run";
     };
   }
 }

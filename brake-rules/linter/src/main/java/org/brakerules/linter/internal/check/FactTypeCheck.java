@@ -4,6 +4,7 @@ import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.AuthoredRule;
 import org.brakerules.linter.internal.base.Pattern;
 import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.language.OtherFacts;
 import org.brakerules.linter.internal.language.Vocabulary;
 
 /** A pattern speaks of a part or of one of the other facts, by its plain name. */
@@ -29,6 +30,6 @@ final class FactTypeCheck implements RuleCheck {
         Remedy.known(
             plain,
             Vocabulary.factNames(),
-            "name a part, such as CamshaftBushing, or Brake, BeyondLimit, Replaced, Disturbed"));
+            "name a part, such as CamshaftBushing, or " + OtherFacts.inWords("or")));
   }
 }

@@ -5,6 +5,7 @@ import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.base.RuleFile;
 import org.brakerules.linter.internal.language.Header;
+import org.brakerules.linter.internal.language.OtherFacts;
 import org.brakerules.linter.internal.text.Token;
 import org.brakerules.linter.internal.text.Token.Kind;
 
@@ -50,7 +51,7 @@ final class OutsideRulesCheck implements Check {
     if (word.equals(GLOBAL)) {
       return "take it out; rules speak through verdict, the only global";
     } else if (OF_FACTS.contains(word)) {
-      return "take it out; rules speak of parts, Brake, BeyondLimit, Replaced and Disturbed only";
+      return "take it out; rules speak of parts, " + OtherFacts.inWords("and") + " only";
     } else if (OF_JAVA.contains(word)) {
       return "take it out; what needs Java is calculated before the rules run";
     }

@@ -2,13 +2,13 @@ package org.brakerules.linter.internal.check;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Component;
 import org.brakerules.linter.internal.base.Row;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.base.Table;
+import org.brakerules.linter.internal.language.Words;
 
 /** The id of an inspection point is its folder and its property, and is there once. */
 final class PointIdCheck implements Check {
@@ -19,8 +19,8 @@ final class PointIdCheck implements Check {
     for (Component component : base.components()) {
       for (Row row : component.points().map(Table::rows).orElse(List.of())) {
         String id = row.text("id");
-        String expected = component.name() + "." + kebab(row.text("property"));
-        if (!id.equals(expected)) {
+        String expected = component.name() + "." + Words.ofProperty(row.text("property"));
+        if (!id.equals(expected) && TablePropertyCheck.isKnown(row)) {
           add(
               row,
               "\"" + id + "\" does not name its folder and property",
@@ -32,10 +32,6 @@ final class PointIdCheck implements Check {
         }
       }
     }
-  }
-
-  private static String kebab(String property) {
-    return property.replaceAll("(\\p{Lu})", "-$1").toLowerCase(Locale.ROOT);
   }
 
   private static void add(Row row, String message, String remedy, Findings findings) {

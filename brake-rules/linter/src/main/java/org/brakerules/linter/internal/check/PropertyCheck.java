@@ -1,9 +1,7 @@
 package org.brakerules.linter.internal.check;
 
-import java.util.stream.Stream;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.AuthoredRule;
-import org.brakerules.linter.internal.base.Comparison;
 import org.brakerules.linter.internal.base.Pattern;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.language.FactType;
@@ -19,16 +17,9 @@ final class PropertyCheck implements RuleCheck {
           .fact()
           .ifPresent(
               fact ->
-                  properties(pattern).forEach(property -> check(rule, fact, property, findings)));
+                  Reads.properties(pattern)
+                      .forEach(property -> check(rule, fact, property, findings)));
     }
-  }
-
-  private static Stream<Token> properties(Pattern pattern) {
-    return Stream.concat(
-        pattern.comparisons().map(Comparison::property),
-        pattern.constraints().stream()
-            .flatMap(constraint -> constraint.binding().stream())
-            .map(binding -> binding.property()));
   }
 
   private static void check(AuthoredRule rule, FactType fact, Token property, Findings findings) {

@@ -4,7 +4,6 @@ import java.util.stream.Stream;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Cell;
 import org.brakerules.linter.internal.base.RuleBase;
-import org.brakerules.linter.internal.text.Spot;
 
 /** Every source a limit or caution cites is in the table of sources; a limit cites one. */
 final class TableSourceCheck implements Check {
@@ -30,10 +29,9 @@ final class TableSourceCheck implements Check {
   private static void check(Cell cell, RuleBase base, Findings findings) {
     for (Citation citation : Citation.all(cell.text())) {
       if (!base.sourceIds().contains(citation.id())) {
-        Spot spot = cell.spot();
         findings.add(
             LintKind.UNKNOWN_SOURCE,
-            new Spot(spot.file(), spot.line(), spot.column() + citation.start()),
+            cell.spotAt(citation.start()),
             citation.fault(),
             citation.remedy(base));
       }

@@ -11,26 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.brakerules.model.layout.AdjusterKind;
-import org.brakerules.model.layout.AnchorPins;
-import org.brakerules.model.layout.ArmKind;
-import org.brakerules.model.layout.AxleKind;
-import org.brakerules.model.layout.AxleMatter;
-import org.brakerules.model.layout.CamshaftLayout;
-import org.brakerules.model.layout.ClevisDesign;
-import org.brakerules.model.layout.DrumMount;
-import org.brakerules.model.layout.Fitted;
-import org.brakerules.model.layout.LiningFastening;
-import org.brakerules.model.layout.LiningPieces;
-import org.brakerules.model.layout.ShoeWebs;
 import org.brakerules.model.part.Condition;
-import org.brakerules.model.part.Hand;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Presence;
-import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Tag;
 import org.brakerules.model.part.WheelEndPath;
-import org.brakerules.model.reading.Contradiction;
 import org.brakerules.model.reading.Station;
 
 /** Every fact type, property and constant that conditions may name. */
@@ -62,93 +47,6 @@ public final class Vocabulary {
           "condition",
           Condition.class);
 
-  // The linter runs before these facts are compiled, so it keeps their properties itself.
-  private static final List<FactType> NO_PARTS =
-      List.of(
-          new FactType(
-              BEYOND_LIMIT,
-              Optional.empty(),
-              Map.of(
-                  "limit",
-                  String.class,
-                  "partKind",
-                  PartKind.class,
-                  "station",
-                  Station.class,
-                  "condition",
-                  Condition.class,
-                  WHEEL_END,
-                  WheelEndPath.class,
-                  PARTNER,
-                  WheelEndPath.class)),
-          new FactType(
-              REPLACED,
-              Optional.empty(),
-              Map.of(
-                  "partKind",
-                  PartKind.class,
-                  WHEEL_END,
-                  WheelEndPath.class,
-                  PARTNER,
-                  WheelEndPath.class)),
-          new FactType(
-              UNLIKE_PARTNER,
-              Optional.empty(),
-              Map.of(
-                  "matter",
-                  AxleMatter.class,
-                  WHEEL_END,
-                  WheelEndPath.class,
-                  PARTNER,
-                  WheelEndPath.class)),
-          new FactType(
-              READINGS_CONTRADICT,
-              Optional.empty(),
-              Map.of(
-                  "contradiction",
-                  Contradiction.class,
-                  "station",
-                  Station.class,
-                  WHEEL_END,
-                  WheelEndPath.class,
-                  PARTNER,
-                  WheelEndPath.class)),
-          new FactType(
-              DISTURBED,
-              Optional.empty(),
-              Map.of(
-                  "partKind",
-                  PartKind.class,
-                  "station",
-                  Station.class,
-                  "condition",
-                  Condition.class,
-                  WHEEL_END,
-                  WheelEndPath.class,
-                  PARTNER,
-                  WheelEndPath.class)),
-          new FactType(
-              BRAKE,
-              Optional.empty(),
-              Map.ofEntries(
-                  Map.entry(WHEEL_END, WheelEndPath.class),
-                  Map.entry(PARTNER, WheelEndPath.class),
-                  Map.entry("automaticAdjuster", Fitted.class),
-                  Map.entry("axleKind", AxleKind.class),
-                  Map.entry("scope", Scope.class),
-                  Map.entry("camshaft", CamshaftLayout.class),
-                  Map.entry("camshaftHand", Hand.class),
-                  Map.entry("anchorPins", AnchorPins.class),
-                  Map.entry("drumMount", DrumMount.class),
-                  Map.entry("adjuster", AdjusterKind.class),
-                  Map.entry("arm", ArmKind.class),
-                  Map.entry("clevis", ClevisDesign.class),
-                  Map.entry("webs", ShoeWebs.class),
-                  Map.entry("liningPieces", LiningPieces.class),
-                  Map.entry("liningFastening", LiningFastening.class),
-                  Map.entry("springBrake", Fitted.class),
-                  Map.entry("sensor", Fitted.class))));
-
   private static final Map<String, FactType> FACTS = facts();
   private static final Map<String, Class<?>> CONSTANTS = constants();
 
@@ -166,7 +64,7 @@ public final class Vocabulary {
 
   /** The fact types that are no parts. */
   public static List<FactType> otherThanParts() {
-    return NO_PARTS;
+    return OtherFacts.ALL;
   }
 
   /** The names of the types that constants belong to, such as {@code Sign}. */
@@ -188,7 +86,7 @@ public final class Vocabulary {
 
   private static Map<String, FactType> facts() {
     Map<String, FactType> facts = new TreeMap<>();
-    Stream.concat(NO_PARTS.stream(), Arrays.stream(PartKind.values()).map(Vocabulary::part))
+    Stream.concat(OtherFacts.ALL.stream(), Arrays.stream(PartKind.values()).map(Vocabulary::part))
         .forEach(fact -> facts.put(fact.name(), fact));
     return Collections.unmodifiableMap(facts);
   }

@@ -1,0 +1,201 @@
+package org.brakerules.harness.changes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the changelog must say of a difference, and what no changelog excuses. */
+class ChangeGuardTest {
+
+  @TempDir private Path folder;
+  private SmallProject project;
+
+  @BeforeEach
+  void aReleasedRuleBase() throws IOException {
+    project = new SmallProject(folder);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          drum/drum.drl        | verdict.clean | verdict.replace | DRUM-020          | rule, changed
+          drum/drum.limits.csv | 16.620 in     | 16.625 in       | drum.diameter.max | limit, changed
+          drum/drum.points.csv | drum.soaked,drum,soaked,,drum-off,,always,at-rest,fault,eye,Look over the bore. | '' | drum.soaked | point, removed
+          """)
+  void aDifferenceThatTheChangelogDoesNotNameIsAskedFor(
+      String file, String old, String young, String id, String what) throws IOException {
+    project.unreleased("- Prose that names no id.");
+    project.replace(file, old, young);
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:3: `%s` (%s) is not named; write under **Verdicts** - `%s`, from YYYY-MM-DD, who sees another verdict: what and why"
+                .formatted(id, what, id));
+  }
+
+  @Test
+  void withoutASectionAboveTheLastReleaseOneIsAskedFor() throws IOException {
+    project.replace(SmallProject.RULES, "verdict.clean", "verdict.replace");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:1: `DRUM-020` (rule, changed) is not named; begin a section \"## Unreleased\" and write under **Verdicts** - `DRUM-020`, from YYYY-MM-DD, who sees another verdict: what and why");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- `DRUM-020`, from 2026-12-01, all soaked drums: replaced, not cleaned.",
+        "- `DRUM-010` and `DRUM-020`, from 2026-12-01, all drums: why",
+        "- `drum.soaked`, `DRUM-010`, and `DRUM-020`, from 2026-12-01, drums under us-federal: why",
+        "- `DRUM-020`, from 2026-12-01,\n  all soaked\n  drums: why"
+      })
+  void anEntryWithIdDayAndWhoSaysEverything(String entry) throws IOException {
+    project.unreleased(entry);
+    project.replace(SmallProject.RULES, "verdict.clean", "verdict.replace");
+
+    assertThat(project.problems()).isEmpty();
+  }
+
+  @Test
+  void theSectionMayBearTheVersionThatIsToBeReleased() throws IOException {
+    project.changelog(
+        """
+        ## 0.2.0 (2026-12-01)
+
+        **Verdicts**
+
+        - `DRUM-020`, from 2026-12-01, all soaked drums: why
+
+        ## 0.1.0 (2026-11-25)
+        """);
+    project.replace(SmallProject.RULES, "verdict.clean", "verdict.replace");
+
+    assertThat(project.problems()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "**Code**\n\n- `DRUM-020`, from 2026-12-01, all soaked drums: why",
+        "- Of `DRUM-020`, from 2026-12-01, all soaked drums: why",
+        "## 0.1.0\n\n**Verdicts**\n\n- `DRUM-020`, from 2026-12-01, all soaked drums: why"
+      })
+  void anEntryInAnotherPlaceDoesNotCount(String entry) throws IOException {
+    project.unreleased(entry);
+    project.replace(SmallProject.RULES, "verdict.clean", "verdict.replace");
+
+    assertThat(project.problems())
+        .singleElement()
+        .asString()
+        .startsWith("docs/CHANGELOG.md:3: `DRUM-020` (rule, changed) is not named;");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- `DRUM-020`, all soaked drums: why",
+        "- `DRUM-020`, from December, all soaked drums: why",
+        "- `DRUM-020`, from 2026-02-30, all soaked drums: why"
+      })
+  void anEntryWithoutADayIsAskedForIt(String entry) throws IOException {
+    project.unreleased(entry);
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:7: `DRUM-020` from which day on? Write it behind the ids, such as \", from 2026-12-01\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "- `DRUM-020`, from 2026-12-01: replaced, not cleaned",
+        "- `DRUM-020`, from 2026-12-01, : replaced, not cleaned",
+        "- `DRUM-020`, from 2026-12-01, all soaked drums are replaced"
+      })
+  void anEntryThatDoesNotSayWhoIsAskedForIt(String entry) throws IOException {
+    project.unreleased(entry);
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:7: `DRUM-020` for whom? Write between the day and a colon who sees another verdict, such as \", all drums under us-federal:\"");
+  }
+
+  @Test
+  void anEntryThatIsOnlyAnIdIsAskedForBoth() throws IOException {
+    project.unreleased("- `DRUM-010`, `DRUM-020`");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:7: `DRUM-010`, `DRUM-020` from which day on? Write it behind the ids, such as \", from 2026-12-01\"",
+            "docs/CHANGELOG.md:7: `DRUM-010`, `DRUM-020` for whom? Write between the day and a colon who sees another verdict, such as \", all drums under us-federal:\"");
+  }
+
+  @Test
+  void anEntryThatNamesNoIdOfAnyReleaseIsAMistake() throws IOException {
+    project.unreleased("- `DRUM-010..020`, from 2026-12-01, all drums: why");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:7: `DRUM-010..020` is no id of the rule base; name one that is");
+  }
+
+  @Test
+  void anIdThatIsNowAboutSomethingElseIsUsedAgain() throws IOException {
+    project.unreleased("- `DRUM-020`, from 2026-12-01, all linings: why");
+    project.replace(SmallProject.RULES, "$part : Drum( soaked", "$part : Lining( glazed");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "`DRUM-020` is used again: in 0.1.0 it was a rule of drum, now it is a rule of lining; give the new one an id that was never used");
+  }
+
+  @Test
+  void anIdThatCameBackIsUsedAgain() throws IOException {
+    project.replace(SmallProject.RULES, "DRUM-020", "DRUM-030");
+    project.record("0.2.0");
+    project.replace(SmallProject.RULES, "DRUM-030", "DRUM-020");
+    project.changelog(
+        """
+        ## Unreleased
+
+        **Verdicts**
+
+        - `DRUM-020`, `DRUM-030`, from 2026-12-01, all soaked drums: why
+
+        ## 0.2.0
+        ## 0.1.0
+        """);
+
+    assertThat(project.problems())
+        .containsExactly(
+            "`DRUM-020` is used again: 0.1.0 had it, 0.2.0 no longer; give the new one an id that was never used");
+  }
+
+  @Test
+  void aReleaseThatNobodyRecordedIsAskedFor() throws IOException {
+    project.changelog("## Unreleased\n## 0.2.0 (2026-12-01)\n## 0.1.0 (2026-11-25)\n");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md:4: 0.2.0 is not on record; put it there with brake changes --record 0.2.0");
+  }
+
+  @Test
+  void aRecordWithoutASectionIsAMistake() throws IOException {
+    project.record("0.2.0");
+
+    assertThat(project.problems())
+        .containsExactly(
+            "docs/CHANGELOG.md: no section for docs/releases/0.2.0.csv; begin it with \"## VERSION\"");
+  }
+}
