@@ -30,7 +30,7 @@ class RuleNameTest {
       textBlock =
           """
             CAMSHAFT-010 ~ CAMSHAFT-SEAL-010 ~ 10:6 [rule-id] "CAMSHAFT-SEAL-010" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
-            CAMSHAFT-010 ~ CAMSHAFT-015 ~ 10:6 [rule-id] CAMSHAFT-015 is not in steps of ten -> number the rules of a folder 010, 020, 030 and so on
+            CAMSHAFT-010 ~ CAMSHAFT-015 ~ 10:6 [rule-id] CAMSHAFT-015 is not in steps of ten -> write CAMSHAFT-020
             CAMSHAFT-010 ~ Camshaft-10 ~ 10:6 [rule-id] "Camshaft-10" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
             CAMSHAFT-010 ~ camshaft-010 ~ 10:6 [rule-id] "camshaft-010" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
             "CAMSHAFT-010 Cracked camshaft" ~ Cracked ~ 10:6 [rule-id] the rule has no name in quotes -> write rule "CAMSHAFT-010 Title"

@@ -32,7 +32,7 @@ class TableCellsTest {
       textBlock =
           """
           max,camshaft, ~ max,camshft, ~ 2:23 [unknown-word] "camshft" is no kind of part, so the table cannot be used -> write "camshaft"
-          at most ~ at mots ~ 2:40 [unknown-word] "at mots" is no comparison, so the table cannot be used -> write "at most"
+          at most ~ no more than ~ 2:40 [unknown-word] "no more than" is no comparison, so the table cannot be used -> write one of "at least", "at most", "less than", "more than"
           at most ~ below ~ 2:40 [unknown-word] "below" is no comparison, so the table cannot be used -> write one of "at least", "at most", "less than", "more than"
           spline-end ~ spline ~ 2:57 [unknown-word] "spline" is no station, so the table cannot be used -> write one of "adjuster", "anchor-end", "cam-end", "clevis-hole", "closed-side", "head-end", "inner", "large", "lower", "middle", "open-side", "outer", "shoe-centre", "small", "spline-end", "spline-pitch-radius", "thinnest-point", "tube", "upper", "whole-part"
           dial-indicator ~ dial-indicator;feeler-gage ~ 2:83 [unknown-word] "feeler-gage" is no way of measuring, so the table cannot be used -> write "feeler-gauge"

@@ -1,5 +1,6 @@
 package org.brakerules.linter.internal.check;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,6 +13,7 @@ import org.brakerules.linter.internal.text.Token.Kind;
 /** An id says where its rule stands: folder, then a number in steps of ten, in ascending order. */
 final class RuleIdCheck implements Check {
 
+  private static final int STEP = 10;
   private static final Pattern ID = Pattern.compile("(.*)-(\\d{3})");
 
   @Override
@@ -41,27 +43,40 @@ final class RuleIdCheck implements Check {
             findings);
       } else {
         int number = Integer.parseInt(id.group(2));
-        checkNumber(rule, folder, number, last, findings);
+        checkNumber(file, rule, number, last, findings);
         last = Math.max(last, number);
       }
     }
   }
 
   private static void checkNumber(
-      AuthoredRule rule, String folder, int number, int last, Findings findings) {
-    if (number % 10 != 0 || number == 0) {
+      RuleFile file, AuthoredRule rule, int number, int last, Findings findings) {
+    if (number % STEP != 0 || number == 0) {
       add(
           rule,
           rule.id() + " is not in steps of ten",
-          "number the rules of a folder 010, 020, 030 and so on",
+          "write " + nextFreeId(file, number),
           findings);
     } else if (number < last) {
       add(
           rule,
-          rule.id() + " stands after %s-%03d".formatted(folder, last),
+          rule.id() + " stands after " + id(file, last),
           "put the rules in ascending order; a new rule takes the next free number",
           findings);
     }
+  }
+
+  private static String nextFreeId(RuleFile file, int number) {
+    List<String> taken = file.rules().stream().map(AuthoredRule::id).toList();
+    int next = (number / STEP + 1) * STEP;
+    while (taken.contains(id(file, next))) {
+      next += STEP;
+    }
+    return id(file, next);
+  }
+
+  private static String id(RuleFile file, int number) {
+    return "%s-%03d".formatted(file.folder().toUpperCase(Locale.ROOT), number);
   }
 
   private static void add(AuthoredRule rule, String message, String remedy, Findings findings) {

@@ -36,13 +36,16 @@ final class TableWordCheck implements Check {
   private static final Column RULE_SET =
       new Column("rule-set", "rule set of rule-sets.csv", base -> base.ruleSets().column("id"));
 
+  private static final Column COMPARISON =
+      Column.of(
+          "comparison",
+          "comparison",
+          Stream.of(Comparison.values()).map(Comparison::inWords).toList());
+
   private static final List<Column> LIMITS =
       List.of(
           PART,
-          Column.of(
-              "comparison",
-              "comparison",
-              Stream.of(Comparison.values()).map(Comparison::inWords).toList()),
+          COMPARISON,
           Column.of("station", "station", Station.class),
           Column.of("methods", "way of measuring", Method.class),
           Column.of("moment", "moment of a reading", Moment.class),
@@ -84,13 +87,15 @@ final class TableWordCheck implements Check {
             LintKind.UNKNOWN_WORD,
             cell.spotAt(start + part.indexOf(word)),
             "\"" + word + "\" is no " + column.what() + ", so the table cannot be used",
-            remedy(word, column.words().apply(base)));
+            remedy(word, column, column.words().apply(base)));
       }
       start += part.length() + 1;
     }
   }
 
-  private static String remedy(String word, Collection<String> words) {
-    return Remedy.known(word, words, Remedy.oneOf(words));
+  /** Comparisons look alike and mean opposites: "no more than" is not "more than". */
+  private static String remedy(String word, Column column, Collection<String> words) {
+    String all = Remedy.oneOf(words);
+    return column.equals(COMPARISON) ? all : Remedy.known(word, words, all);
   }
 }
