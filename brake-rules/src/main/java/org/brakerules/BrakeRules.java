@@ -66,7 +66,6 @@ public final class BrakeRules {
    *     rule base does not know
    */
   public JobDecision decide(BrakeJob job) {
-    new JobAdmission(tables, job).check();
     return base.decide(job);
   }
 
@@ -92,7 +91,6 @@ public final class BrakeRules {
    * @throws JobRefusedException as {@link #decide}
    */
   public Optional<String> whyNot(BrakeJob job, String ruleId) {
-    new JobAdmission(tables, job).check();
     return base.whyNot(job, ruleId);
   }
 
@@ -110,7 +108,6 @@ public final class BrakeRules {
    * @throws JobRefusedException as {@link #decide}
    */
   public List<RuleAnswer> why(BrakeJob job, Place part) {
-    new JobAdmission(tables, job).check();
     return base.why(job, part);
   }
 

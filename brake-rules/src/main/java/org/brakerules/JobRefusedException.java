@@ -12,7 +12,12 @@ public final class JobRefusedException extends IllegalArgumentException {
 
   private final List<String> problems;
 
-  JobRefusedException(List<String> problems) {
+  /**
+   * Refuses a job.
+   *
+   * @param problems every problem, each with what to write instead
+   */
+  public JobRefusedException(List<String> problems) {
     super(String.join("\n", problems));
     this.problems = List.copyOf(problems);
   }

@@ -45,8 +45,13 @@ public final class RuleBase {
     return version;
   }
 
-  /** Decides a job that was admitted. */
+  /**
+   * Decides a job.
+   *
+   * @throws org.brakerules.JobRefusedException if the job names what this rule base does not know
+   */
   public JobDecision decide(BrakeJob job) {
+    admit(job);
     List<Decision> decisions = new DecisionMaker(job, tables, engine).decide();
     return new JobDecision(
         version,
@@ -59,13 +64,27 @@ public final class RuleBase {
         tables.cautions().due(job.scope()));
   }
 
-  /** What each rule that could speak of a part says of it. */
+  /**
+   * What each rule that could speak of a part says of it.
+   *
+   * @throws org.brakerules.JobRefusedException as {@link #decide}
+   */
   public List<RuleAnswer> why(BrakeJob job, Place part) {
+    admit(job);
     return new DecisionMaker(job, tables, engine).why(part);
   }
 
-  /** Which condition kept a rule from firing on a job; empty if it fires. */
+  /**
+   * Which condition kept a rule from firing on a job; empty if it fires.
+   *
+   * @throws org.brakerules.JobRefusedException as {@link #decide}
+   */
   public Optional<String> whyNot(BrakeJob job, String ruleId) {
+    admit(job);
     return new DecisionMaker(job, tables, engine).whyNot(ruleId);
+  }
+
+  private void admit(BrakeJob job) {
+    new JobAdmission(tables, job).check();
   }
 }

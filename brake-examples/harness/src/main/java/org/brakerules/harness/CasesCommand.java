@@ -1,26 +1,31 @@
 package org.brakerules.harness;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.brakerules.BrakeRules;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseResult;
 import org.brakerules.harness.cases.CaseRunner;
 import org.brakerules.harness.cases.InvalidCaseException;
+import org.brakerules.trial.RuleBaseFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Runs the cases that lie beside the rules. */
 @Command(
     name = "cases",
-    description = "Runs the cases of the rule base again: what each expects, what it got, and why.",
+    description = {
+      "Runs the cases of the rule base again: what each expects, what it got, and why.",
+      "With --rules the cases of a folder run against the rules of that folder."
+    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:every case came out as expected",
       "1:some case did not",
       "2:wrong usage",
-      "3:a file of cases is not written as it should be",
-      "4:the output cannot be written",
+      "3:a file of cases, or of rules, is not written as it should be",
+      "4:the rules cannot be read, or the output cannot be written",
       "70:a mistake in this program"
     })
 final class CasesCommand implements Callable<Integer> {
@@ -33,29 +38,34 @@ final class CasesCommand implements Callable<Integer> {
       description = "The components whose cases run, such as camshaft-bushing; all if left out.")
   private List<String> components = List.of();
 
+  @Mixin private RulesOption rules = new RulesOption();
+
   CasesCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    List<String> known = CaseFiles.components();
-    components.forEach(component -> refuseUnknown(component, known));
-    try {
-      return run(components.isEmpty() ? known : components).number();
-    } catch (InvalidCaseException invalid) {
+    try (RuleBaseFolder folder = rules.folder()) {
+      return run(rules.cases(folder), new CaseRunner(rules.answers(folder))).number();
+    } catch (InvalidCaseException | MistakenRulesException invalid) {
       terminal.complain(invalid.getMessage());
       return ExitCode.INVALID_INPUT.number();
+    } catch (IOException e) {
+      terminal.complain("The rules cannot be read: " + e.getMessage());
+      return ExitCode.NO_ACCESS.number();
     }
   }
 
-  private ExitCode run(List<String> chosen) {
-    CaseRunner runner = new CaseRunner(BrakeRules.standard());
+  private ExitCode run(CaseFiles cases, CaseRunner runner) {
+    List<String> known = cases.components();
+    components.forEach(component -> refuseUnknown(component, known));
     List<CaseResult> results =
-        chosen.stream()
-            .flatMap(component -> CaseFiles.cases(component).stream())
-            .map(runner::run)
-            .toList();
+        (components.isEmpty() ? known : components)
+            .stream()
+                .flatMap(component -> cases.cases(component).stream())
+                .map(runner::run)
+                .toList();
     results.forEach(this::print);
     long failed = results.stream().filter(result -> !result.asExpected()).count();
     terminal.out().printf("%d cases, %d not as expected%n", results.size(), failed);

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.brakerules.BrakeRules;
-import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
 import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.harness.cases.LimitCases;
@@ -19,9 +18,11 @@ import org.brakerules.limit.Limit;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.trial.CoverageTrial;
 import org.brakerules.trial.RuleBaseFolder;
+import org.brakerules.trial.TrialRules;
 import org.brakerules.trial.coverage.Coverage;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,8 +40,8 @@ import picocli.CommandLine.Parameters;
       "0:nothing is open",
       "1:something is open, or is listed as open and is not",
       "2:wrong usage",
-      "3:a file of cases is not written as it should be",
-      "4:the rule base cannot be read, or the output cannot be written",
+      "3:a file of cases, or of rules, is not written as it should be",
+      "4:the rules cannot be read, or the output cannot be written",
       "70:a mistake in this program"
     })
 final class CoverageCommand implements Callable<Integer> {
@@ -81,6 +82,8 @@ final class CoverageCommand implements Callable<Integer> {
       description = "The file to write; standard output if left out.")
   private @Nullable Path output;
 
+  @Mixin private RulesOption rules = new RulesOption();
+
   CoverageCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -97,19 +100,19 @@ final class CoverageCommand implements Callable<Integer> {
       return write(format.writer.apply(report))
           .or(report.hasOpen() ? ExitCode.WORK_LEFT : ExitCode.DONE)
           .number();
-    } catch (InvalidCaseException invalid) {
+    } catch (InvalidCaseException | MistakenRulesException invalid) {
       terminal.complain(invalid.getMessage());
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
-      terminal.complain("The rule base cannot be read: " + e.getMessage());
+      terminal.complain("The rules cannot be read: " + e.getMessage());
       return ExitCode.NO_ACCESS.number();
     }
   }
 
   private CoverageReport report(List<String> known) throws IOException {
-    List<CaseOnTrial> cases = CaseFiles.all().stream().map(CaseOnTrial::of).toList();
-    Map<Limit, List<BrakeJob>> made = LimitCases.jobs(BrakeRules.standard().limits());
-    try (RuleBaseFolder folder = RuleBaseFolder.ofThisArtifact()) {
+    try (RuleBaseFolder folder = rules.folder()) {
+      List<CaseOnTrial> cases = rules.cases(folder).all().stream().map(CaseOnTrial::of).toList();
+      Map<Limit, List<BrakeJob>> made = LimitCases.jobs(TrialRules.in(folder.path()).limits());
       Coverage coverage = CoverageTrial.of(folder.path(), cases, made);
       return components.isEmpty()
           ? CoverageReport.ofAll(coverage, known)

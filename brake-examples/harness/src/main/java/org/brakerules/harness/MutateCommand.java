@@ -7,10 +7,12 @@ import java.util.concurrent.Callable;
 import java.util.function.ToIntFunction;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
+import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.trial.MutationResult;
 import org.brakerules.trial.MutationTrial;
 import org.brakerules.trial.RuleBaseFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Changes the rules and limits on purpose and lists the changes that no case notices. */
@@ -27,8 +29,8 @@ import picocli.CommandLine.Parameters;
       "0:the cases noticed every change that makes a difference",
       "1:some change went unnoticed, or one listed as equivalent is none",
       "2:wrong usage",
-      "3:a file of cases is not written as it should be",
-      "4:the rule base cannot be read",
+      "3:a file of cases, or of rules, is not written as it should be",
+      "4:the rules cannot be read",
       "70:a mistake in this program"
     })
 final class MutateCommand implements Callable<Integer> {
@@ -41,20 +43,26 @@ final class MutateCommand implements Callable<Integer> {
       description = "The components to change, such as camshaft-bushing; all if left out.")
   private List<String> components = List.of();
 
+  @Mixin private RulesOption rules = new RulesOption();
+
   MutateCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    List<String> known = CaseFiles.components();
-    components.forEach(component -> refuseUnknown(component, known));
-    try (RuleBaseFolder folder = RuleBaseFolder.ofThisArtifact()) {
-      List<CaseOnTrial> cases = CaseFiles.all().stream().map(CaseOnTrial::of).toList();
+    try (RuleBaseFolder folder = rules.folder()) {
+      CaseFiles files = rules.cases(folder);
+      List<String> known = files.components();
+      components.forEach(component -> refuseUnknown(component, known));
+      List<CaseOnTrial> cases = files.all().stream().map(CaseOnTrial::of).toList();
       return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components)
           .number();
+    } catch (InvalidCaseException | MistakenRulesException invalid) {
+      terminal.complain(invalid.getMessage());
+      return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
-      terminal.complain("The rule base cannot be read: " + e.getMessage());
+      terminal.complain("The rules cannot be read: " + e.getMessage());
       return ExitCode.NO_ACCESS.number();
     }
   }

@@ -7,6 +7,7 @@ import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
@@ -43,6 +44,19 @@ public final class RuleBaseFolder implements Closeable {
       folder = Objects.requireNonNull(folder.getParent());
     }
     return new RuleBaseFolder(folder, Optional.empty());
+  }
+
+  /**
+   * A folder that somebody works in.
+   *
+   * @param resources the folder with {@code org/brakerules/rules} in it
+   * @throws IOException if there is none
+   */
+  public static RuleBaseFolder of(Path resources) throws IOException {
+    if (!Files.isDirectory(resources.resolve(TrialRules.RULES))) {
+      throw new IOException("there is no folder " + TrialRules.RULES + " in " + resources);
+    }
+    return new RuleBaseFolder(resources, Optional.empty());
   }
 
   /** The folder with {@code org/brakerules/rules} in it. */

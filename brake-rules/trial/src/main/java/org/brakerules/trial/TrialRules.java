@@ -12,9 +12,11 @@ import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.internal.table.Fingerprint;
+import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
+import org.brakerules.limit.Limit;
 import org.brakerules.linter.internal.base.RuleBaseReader;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
@@ -73,7 +75,11 @@ public final class TrialRules {
     return base;
   }
 
-  /** Decides a job that names nothing the rule base does not know. */
+  /**
+   * Decides a job.
+   *
+   * @throws org.brakerules.JobRefusedException if the job names what the rule base does not know
+   */
   public JobDecision decide(BrakeJob job) {
     return base.decide(job);
   }
@@ -88,6 +94,11 @@ public final class TrialRules {
   /** Which condition kept a rule from firing on a job; empty if it fires. */
   public Optional<String> whyNot(BrakeJob job, String ruleId) {
     return base.whyNot(job, ruleId);
+  }
+
+  /** The rows of its limits. */
+  public List<Limit> limits() {
+    return base.tables().limits().rows().map(LimitRow::limit).toList();
   }
 
   /** The ids of its rules. */

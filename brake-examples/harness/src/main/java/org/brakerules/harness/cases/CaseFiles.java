@@ -3,30 +3,54 @@ package org.brakerules.harness.cases;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.brakerules.BrakeRules;
 
 /** The files of cases that lie beside the rules. */
 public final class CaseFiles {
 
-  private static final String RULES = "/org/brakerules/rules/";
+  private static final String RULES = "org/brakerules/rules/";
   private static final String BASELINE = "sound-wheel-end.json";
 
-  private CaseFiles() {}
+  private final Function<String, Optional<InputStream>> files;
+  private final List<String> components;
+
+  private CaseFiles(Function<String, Optional<InputStream>> files, List<String> components) {
+    this.files = files;
+    this.components =
+        components.stream().filter(component -> files.apply(file(component)).isPresent()).toList();
+  }
+
+  /** Those of the rules that this program brings. */
+  public static CaseFiles ofThisArtifact() {
+    return new CaseFiles(
+        file -> Optional.ofNullable(BrakeRules.class.getResourceAsStream("/" + RULES + file)),
+        BrakeRules.standard().components());
+  }
+
+  /**
+   * Those of the rules in a folder.
+   *
+   * @param resources the folder with {@code org/brakerules/rules} in it
+   * @param components its components, in the order they are to be run in
+   */
+  public static CaseFiles in(Path resources, List<String> components) {
+    return new CaseFiles(file -> open(resources.resolve(RULES).resolve(file)), components);
+  }
 
   /** The components that have cases, from the camshaft outwards. */
-  public static List<String> components() {
-    return BrakeRules.standard().components().stream()
-        .filter(component -> open(file(component)).isPresent())
-        .toList();
+  public List<String> components() {
+    return components;
   }
 
   /**
@@ -34,31 +58,34 @@ public final class CaseFiles {
    *
    * @throws InvalidCaseException if they are not written as they should be
    */
-  public static List<RuleCase> cases(String component) {
+  public List<RuleCase> cases(String component) {
     String file = file(component);
+    JsonNode soundWheelEnd = soundWheelEnd();
     List<RuleCase> cases = new ArrayList<>();
     for (JsonNode node : tree(new ObjectMapper(new YAMLFactory()), file)) {
-      cases.add(read(component, file + ", case " + (cases.size() + 1), node));
+      cases.add(read(component, file + ", case " + (cases.size() + 1), node, soundWheelEnd));
     }
     return cases;
   }
 
   /** The cases of all components. */
-  public static List<RuleCase> all() {
+  public List<RuleCase> all() {
     return components().stream().flatMap(component -> cases(component).stream()).toList();
   }
 
   /** The sound wheel end that every case starts from. */
-  static ObjectNode baseline() {
-    return (ObjectNode) tree(new ObjectMapper(), BASELINE);
+  JsonNode soundWheelEnd() {
+    return tree(new ObjectMapper(), BASELINE);
   }
 
-  static RuleCase read(String component, String where, JsonNode node) {
+  static RuleCase read(
+      String component, String where, JsonNode node, JsonNode soundWheelEnd) {
     CaseFields fields = new CaseFields(where, node);
     RuleCase read =
         new RuleCase(
             component,
             fields.text("case"),
+            soundWheelEnd,
             new RuleCase.Changes(
                 fields.byName("job"),
                 fields.byName("unit"),
@@ -105,9 +132,11 @@ public final class CaseFiles {
     return component + "/" + component + ".cases.yaml";
   }
 
-  private static JsonNode tree(ObjectMapper mapper, String file) {
+  private JsonNode tree(ObjectMapper mapper, String file) {
     try (InputStream in =
-        open(file).orElseThrow(() -> new InvalidCaseException("There is no " + file + "."))) {
+        files
+            .apply(file)
+            .orElseThrow(() -> new InvalidCaseException("There is no " + file + "."))) {
       return mapper.readTree(in);
     } catch (JsonProcessingException notReadable) {
       throw new InvalidCaseException(file + ": " + notReadable.getMessage());
@@ -116,7 +145,11 @@ public final class CaseFiles {
     }
   }
 
-  private static Optional<InputStream> open(String file) {
-    return Optional.ofNullable(BrakeRules.class.getResourceAsStream(RULES + file));
+  private static Optional<InputStream> open(Path file) {
+    try {
+      return Files.exists(file) ? Optional.of(Files.newInputStream(file)) : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

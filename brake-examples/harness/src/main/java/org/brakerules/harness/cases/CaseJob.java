@@ -21,11 +21,15 @@ public final class CaseJob {
 
   /** The sound wheel end. */
   public static CaseJob sound() {
-    return new CaseJob(CaseFiles.baseline());
+    return sound(CaseFiles.ofThisArtifact().soundWheelEnd());
   }
 
-  static CaseJob of(RuleCase.Changes changes) {
-    CaseJob job = sound();
+  private static CaseJob sound(JsonNode soundWheelEnd) {
+    return new CaseJob(soundWheelEnd.deepCopy());
+  }
+
+  static CaseJob of(JsonNode soundWheelEnd, RuleCase.Changes changes) {
+    CaseJob job = sound(soundWheelEnd);
     changes.job().forEach((name, value) -> put(job.job, name, value));
     changes.unit().forEach((name, value) -> put(job.unit(), name, value));
     changes.axle().forEach((name, value) -> put(job.axle(), name, value));

@@ -18,10 +18,7 @@ public record CaseOnTrial(RuleCase ruleCase, BrakeJob job, BrakeJob soundAxle)
 
   /** Reads the jobs of a case once. */
   public static CaseOnTrial of(RuleCase ruleCase) {
-    return new CaseOnTrial(
-        ruleCase,
-        CaseJob.of(ruleCase.changes()).read(),
-        CaseJob.of(ruleCase.changes().soundAxle()).read());
+    return new CaseOnTrial(ruleCase, ruleCase.job().read(), ruleCase.soundAxle().read());
   }
 
   @Override

@@ -30,9 +30,9 @@ public final class CaseRunner {
 
   private List<String> mismatches(RuleCase ruleCase) {
     try {
-      BrakeJob job = CaseJob.of(ruleCase.changes()).read();
+      BrakeJob job = ruleCase.job().read();
       JobDecision decision = rules.decide(job);
-      BrakeJob soundAxle = CaseJob.of(ruleCase.changes().soundAxle()).read();
+      BrakeJob soundAxle = ruleCase.soundAxle().read();
       return new Comparing(ruleCase.expected(), rules, job, decision)
           .mismatches(() -> rules.decideOnce(soundAxle));
     } catch (InvalidJobException invalid) {

@@ -10,15 +10,31 @@ import java.util.Map;
  *
  * @param component the component, such as {@code camshaft-bushing}
  * @param name what the case says
+ * @param soundWheelEnd the job with the sound wheel end that it changes
  * @param changes what it changes
  * @param expected what it expects
  * @param source where an outside check comes from; may be empty
  */
 public record RuleCase(
-    String component, String name, Changes changes, Expected expected, String source) {
+    String component,
+    String name,
+    JsonNode soundWheelEnd,
+    Changes changes,
+    Expected expected,
+    String source) {
+
+  /** Its job. */
+  CaseJob job() {
+    return CaseJob.of(soundWheelEnd, changes);
+  }
+
+  /** The job of the sound axle that what it does not name is compared with. */
+  CaseJob soundAxle() {
+    return CaseJob.of(soundWheelEnd, changes.soundAxle());
+  }
 
   /**
-   * What a case changes on the sound axle.
+   * What a case changes.
    *
    * @param job fields of the job
    * @param unit fields of the vehicle unit

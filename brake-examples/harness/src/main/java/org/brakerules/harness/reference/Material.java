@@ -28,7 +28,7 @@ record Material(
 
   static Material of(BrakeRules base) {
     List<RuleCase> cases =
-        CaseFiles.all().stream()
+        CaseFiles.ofThisArtifact().all().stream()
             .sorted(Comparator.comparing(RuleCase::component).thenComparing(RuleCase::name))
             .toList();
     return new Material(base.components(), base.rules(), base.limits(), cases, Conflict.all());

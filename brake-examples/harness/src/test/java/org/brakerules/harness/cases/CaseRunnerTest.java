@@ -129,7 +129,11 @@ class CaseRunnerTest {
 
   private static List<String> run(String yaml) throws IOException {
     RuleCase one =
-        CaseFiles.read("camshaft", "here", new ObjectMapper(new YAMLFactory()).readTree(yaml));
+        CaseFiles.read(
+            "camshaft",
+            "here",
+            new ObjectMapper(new YAMLFactory()).readTree(yaml),
+            CaseFiles.ofThisArtifact().soundWheelEnd());
     return new CaseRunner(BrakeRules.standard()).run(one).mismatches();
   }
 }

@@ -19,16 +19,17 @@ import org.junit.jupiter.api.TestFactory;
 class RuleCasesTest {
 
   private static final BrakeRules RULES = BrakeRules.standard();
+  private static final CaseFiles CASES = CaseFiles.ofThisArtifact();
 
   @TestFactory
   Stream<DynamicNode> every_case_comes_out_as_expected() {
     CaseRunner runner = new CaseRunner(RULES);
-    return CaseFiles.components().stream()
+    return CASES.components().stream()
         .map(
             component ->
                 dynamicContainer(
                     component,
-                    CaseFiles.cases(component).stream()
+                    CASES.cases(component).stream()
                         .map(
                             one ->
                                 dynamicTest(
@@ -50,13 +51,14 @@ class RuleCasesTest {
 
   @Test
   void every_case_expects_something() {
-    assertThat(CaseFiles.all())
+    assertThat(CASES.all())
         .allSatisfy(
             one -> {
               RuleCase.Expected expected = one.expected();
               assertThat(
                       expected.fires().size()
                           + expected.near().size()
+                          + expected.speaks().size()
                           + expected.dispositions().size()
                           + expected.holds().size()
                           + expected.needs().size()
@@ -69,7 +71,7 @@ class RuleCasesTest {
   @Test
   void no_two_cases_of_a_component_have_the_same_name() {
     Set<String> names = new HashSet<>();
-    assertThat(CaseFiles.all())
+    assertThat(CASES.all())
         .allSatisfy(
             one ->
                 assertThat(names.add(one.component() + ": " + one.name())).as(one.name()).isTrue());
@@ -80,7 +82,7 @@ class RuleCasesTest {
   }
 
   private static Set<String> named(Function<RuleCase.Expected, Stream<String>> rules) {
-    return CaseFiles.all().stream()
+    return CASES.all().stream()
         .map(RuleCase::expected)
         .flatMap(rules)
         .collect(Collectors.toSet());

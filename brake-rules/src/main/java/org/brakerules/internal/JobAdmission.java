@@ -1,4 +1,4 @@
-package org.brakerules;
+package org.brakerules.internal;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.brakerules.JobRefusedException;
 import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;

@@ -1,0 +1,66 @@
+package org.brakerules.harness;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import org.brakerules.BrakeRules;
+import org.brakerules.harness.cases.Answers;
+import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.linter.RuleLinter;
+import org.brakerules.trial.RuleBaseFolder;
+import org.brakerules.trial.TrialRules;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Whose rules a command asks: those this program brings, or those somebody is working on. */
+final class RulesOption {
+
+  @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description =
+          "The folder that holds org/brakerules/rules, such as src/main/resources; the rules of"
+              + " this program if left out. Nothing has to be built.")
+  private @Nullable Path chosen;
+
+  /**
+   * The rules as files.
+   *
+   * @throws IOException if there are none
+   * @throws MistakenRulesException if the linter finds something wrong with them
+   */
+  RuleBaseFolder folder() throws IOException {
+    Path folder = chosen;
+    if (folder == null) {
+      return RuleBaseFolder.ofThisArtifact();
+    }
+    RuleBaseFolder rules = RuleBaseFolder.of(folder);
+    int mistakes = mistakes(folder);
+    if (mistakes > 0) {
+      throw new MistakenRulesException(folder, mistakes);
+    }
+    return rules;
+  }
+
+  /** The cases beside the rules. */
+  CaseFiles cases(RuleBaseFolder folder) {
+    return chosen == null
+        ? CaseFiles.ofThisArtifact()
+        : CaseFiles.in(folder.path(), BrakeRules.standard().components());
+  }
+
+  /** What answers the cases. */
+  Answers answers(RuleBaseFolder folder) throws IOException {
+    return chosen == null
+        ? Answers.of(BrakeRules.standard())
+        : Answers.of(TrialRules.in(folder.path()));
+  }
+
+  private static int mistakes(Path folder) throws IOException {
+    try {
+      return RuleLinter.lint(folder).size();
+    } catch (UncheckedIOException unreadable) {
+      throw new IOException(unreadable.getMessage(), unreadable);
+    }
+  }
+}
