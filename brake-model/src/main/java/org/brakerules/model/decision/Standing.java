@@ -4,6 +4,8 @@ package org.brakerules.model.decision;
 public enum Standing {
   /** A law or regulation. */
   LAW("law"),
+  /** A law or regulation of another place, which is none under the rule set of the job. */
+  LAW_ELSEWHERE("law of another place"),
   /** A published standard or recommended practice. */
   STANDARD("standard"),
   /** A public government manual, handbook or investigation board. */

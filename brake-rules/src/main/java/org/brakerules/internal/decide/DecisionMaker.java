@@ -136,10 +136,24 @@ public final class DecisionMaker {
             .reduce(Disposition.REUSE, Disposition::worse),
         reasons.stream().anyMatch(reason -> reason.verdict() == Verdict.HOLD),
         road.answer(part, reasons),
-        reasons,
+        reasons.stream().map(this::underTheLawOfTheJob).toList(),
         needed,
         part.checks(CheckStatus.WITHIN),
         lookedAt(part, points));
+  }
+
+  /** A reader must not take a law of another place for one that holds here. */
+  private Reason underTheLawOfTheJob(Reason reason) {
+    return new Reason(
+        reason.rule(),
+        reason.title(),
+        reason.verdict(),
+        reason.sentence(),
+        reason.action(),
+        reason.evidence(),
+        reason.source().stream()
+            .map(source -> tables.sources().under(job.ruleSet(), source))
+            .toList());
   }
 
   private static List<String> lookedAt(InspectedPart part, List<Point> points) {

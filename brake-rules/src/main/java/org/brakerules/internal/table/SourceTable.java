@@ -45,6 +45,14 @@ public final class SourceTable {
         .map(entry -> new Source(id, clause, entry.title(), entry.standing()));
   }
 
+  /** A source as it stands under a rule set: there, a law of another place is no law. */
+  public Source under(RuleSet ruleSet, Source source) {
+    boolean elsewhere = source.standing() == Standing.LAW && !isLawOf(source, ruleSet);
+    return elsewhere
+        ? new Source(source.id(), source.clause(), source.title(), Standing.LAW_ELSEWHERE)
+        : source;
+  }
+
   /** Whether a source is a law of this rule set. */
   public boolean isLawOf(Source source, RuleSet ruleSet) {
     return lawOf(source).filter(ruleSet::equals).isPresent();
