@@ -31,7 +31,7 @@ public record Basis(Standing standing, String source, Kind kind) {
     boolean byTitle =
         switch (source.standing()) {
           case MAKER, COMMON_PRACTICE, MEMORY, DERIVED -> true;
-          case LAW, STANDARD, GOVERNMENT, PRESS -> false;
+          case LAW, LAW_ELSEWHERE, STANDARD, GOVERNMENT, PRESS -> false;
         };
     String name = byTitle ? source.title() : source.id();
     String clause = source.clause().isEmpty() ? "" : ", " + source.clause();

@@ -1,6 +1,7 @@
 package org.brakerules.linter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakerules.linter.SmallRuleBase.LIMIT_RULE;
 import static org.brakerules.linter.SmallRuleBase.SIGN_RULE;
 
 import java.nio.file.Path;
@@ -27,7 +28,6 @@ class ActionTest {
       quoteCharacter = '`',
       textBlock =
           """
-            verdict.replace( $part ); ~ verdict.replace( $part );\\n  verdict.hold( $part ); ~ 17:3 [two-verdicts] the rule says 2 verdicts -> write one rule for each, with the same conditions
             verdict.replace( $part ); ~ (nothing) ~ 16:1 [action] the rule says nothing after then -> write one verdict of $part, such as verdict.replace( $part );
             verdict.replace( $part ); ~ System.out.println( $part ); ~ 17:3 [action] after then stands something else than one verdict -> write one verdict of $part, such as verdict.replace( $part );
             verdict.replace ~ verdict.replce ~ 17:11 [unknown-verdict] there is no verdict "replce" -> write "replace"
@@ -40,6 +40,33 @@ class ActionTest {
   void anything_but_one_verdict_of_the_part_is_told(String written, String instead, String problem)
       throws Exception {
     assertThat(rules.with(SIGN_RULE, written, instead)).containsExactly(problem);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '~',
+      textBlock =
+          """
+          verdict.clean( $part ); verdict.replace( $part ); ~ 2 verdicts -> keep verdict.replace( $part ); take verdict.clean( $part ) out
+          verdict.clean( $part ); verdict.adjust( $part ); ~ 2 verdicts -> keep verdict.adjust( $part ); take verdict.clean( $part ) out
+          verdict.replace( $part ); verdict.replace( $part ); ~ 2 verdicts -> keep verdict.replace( $part ); take verdict.replace( $part ) out
+          verdict.clean( $part ); verdict.replace( $part ); verdict.adjust( $part ); ~ 3 verdicts -> keep verdict.replace( $part ); take verdict.clean( $part ) out; take verdict.adjust( $part ) out
+          verdict.clean( $part ); verdict.hold( $part ); ~ 2 verdicts -> keep verdict.clean( $part ); give verdict.hold( $part ) a rule of its own with the same conditions, CAMSHAFT-030, at the end of the file
+          verdict.replace( $part ); verdict.replce( $part ); ~ 2 verdicts -> keep verdict.replace( $part ); take verdict.replce( $part ) out
+          verdict.replace( $drum ); verdict.clean( $part ); ~ 2 verdicts -> keep verdict.clean( $part ); give verdict.replace( $drum ) a rule of its own with the same conditions, CAMSHAFT-030, at the end of the file, and let $part name there what $drum names here
+          verdict.replace( $part ); verdict.hold( $part ); verdict.hold( $drum ); ~ 3 verdicts -> keep verdict.replace( $part ); give verdict.hold( $part ) a rule of its own with the same conditions, CAMSHAFT-030, at the end of the file; give verdict.hold( $drum ) a rule of its own with the same conditions, CAMSHAFT-040, at the end of the file, and let $part name there what $drum names here
+          """)
+  void several_verdicts_are_told_with_the_one_to_keep(String verdicts, String problem)
+      throws Exception {
+    String several = SIGN_RULE.replace("verdict.replace( $part );", verdicts);
+    assertThat(rules.problemsOf(several + LIMIT_RULE))
+        .containsExactly("17:3 [two-verdicts] the rule says " + problem);
+  }
+
+  @Test
+  void verdicts_set_apart_as_told_are_sound() throws Exception {
+    String hold = SIGN_RULE.replace("replace(", "hold(").replace("-010", "-030");
+    assertThat(rules.problemsOf(SIGN_RULE + LIMIT_RULE + hold)).isEmpty();
   }
 
   @ParameterizedTest(name = "{1}")

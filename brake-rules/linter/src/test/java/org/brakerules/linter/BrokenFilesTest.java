@@ -24,7 +24,8 @@ class BrokenFilesTest {
 
   private static final Pattern TOLD =
       Pattern.compile("(\\d+):(\\d+) .* -> (.*)\n    (.*) => ?(.*)\n");
-  private static final Pattern TO_WRITE = Pattern.compile("write (.+?)(?: in its brackets|$)");
+  private static final Pattern TO_WRITE =
+      Pattern.compile("write \"(.+)\" before its closing bracket");
 
   @TempDir Path folder;
 

@@ -30,7 +30,7 @@ class RuleNameTest {
       textBlock =
           """
             CAMSHAFT-010 ~ CAMSHAFT-SEAL-010 ~ 10:6 [rule-id] "CAMSHAFT-SEAL-010" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
-            CAMSHAFT-010 ~ CAMSHAFT-015 ~ 10:6 [rule-id] CAMSHAFT-015 is not in steps of ten -> write CAMSHAFT-020
+            CAMSHAFT-010 ~ CAMSHAFT-015 ~ 10:6 [rule-id] CAMSHAFT-015 is not in steps of ten -> write CAMSHAFT-020; if the rule stands in decision-tables.csv or in cases, its id changes there too
             CAMSHAFT-010 ~ Camshaft-10 ~ 10:6 [rule-id] "Camshaft-10" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
             CAMSHAFT-010 ~ camshaft-010 ~ 10:6 [rule-id] "camshaft-010" is no id of a rule in the folder camshaft -> begin the name with CAMSHAFT- and three digits, then the title
             "CAMSHAFT-010 Cracked camshaft" ~ Cracked ~ 10:6 [rule-id] the rule has no name in quotes -> write rule "CAMSHAFT-010 Title"
@@ -55,7 +55,60 @@ class RuleNameTest {
     assertThat(rules.problemsOf(LIMIT_RULE + SIGN_RULE))
         .containsExactly(
             "20:6 [rule-id] CAMSHAFT-010 stands after CAMSHAFT-020"
-                + " -> put the rules in ascending order; a new rule takes the next free number");
+                + " -> put the rule back to its place if it was only moved; a new rule takes the next"
+                + " free id, CAMSHAFT-030, at the end of the file");
+  }
+
+  @Test
+  void a_rule_without_room_between_two_steps_goes_to_the_end() throws Exception {
+    String between = SIGN_RULE.replace("CAMSHAFT-010 Cracked", "CAMSHAFT-015 Flat");
+    assertThat(rules.problemsOf(SIGN_RULE + between.replace("crack ==", "flat ==") + LIMIT_RULE))
+        .containsExactly(
+            "19:6 [rule-id] CAMSHAFT-015 is not in steps of ten -> write CAMSHAFT-030 and put the"
+                + " rule at the end of the file; if the rule stands in decision-tables.csv or in"
+                + " cases, its id changes there too");
+  }
+
+  @Test
+  void a_number_between_two_steps_may_have_been_the_lower_one() throws Exception {
+    assertThat(
+            rules.problemsOf(
+                SIGN_RULE
+                    + LIMIT_RULE.replace("-020", "-025")
+                    + SIGN_RULE.replace("CAMSHAFT-010", "CAMSHAFT-030").replace("crack ", "flat ")))
+        .containsExactly(
+            "19:6 [rule-id] CAMSHAFT-025 is not in steps of ten -> write CAMSHAFT-020; if the rule"
+                + " stands in decision-tables.csv or in cases, its id changes there too");
+  }
+
+  @Test
+  void each_rule_that_goes_to_the_end_is_told_an_id_of_its_own() throws Exception {
+    String flat = SIGN_RULE.replace("crack ", "flat ");
+    String rust = SIGN_RULE.replace("crack ", "rust ");
+    assertThat(
+            rules.problemsOf(
+                SIGN_RULE
+                    + flat.replace("-010", "-013")
+                    + rust.replace("-010", "-016")
+                    + LIMIT_RULE))
+        .extracting(problem -> problem.replaceAll(".* -> (.*);.*", "$1"))
+        .containsExactly(
+            "write CAMSHAFT-030 and put the rule at the end of the file",
+            "write CAMSHAFT-040 and put the rule at the end of the file");
+    assertThat(
+            rules.problemsOf(
+                SIGN_RULE + flat.replace("-010", "-013") + rust.replace("-010", "-016")))
+        .extracting(problem -> problem.replaceAll(".* -> (.*);.*", "$1"))
+        .containsExactly(
+            "write CAMSHAFT-020", "write CAMSHAFT-030 and put the rule at the end of the file");
+  }
+
+  @Test
+  void a_rule_without_a_name_is_told_the_id_of_its_place() throws Exception {
+    String unnamed = LIMIT_RULE.replaceFirst("\".*\"", "Cracked");
+    assertThat(rules.problemsOf(SIGN_RULE + unnamed))
+        .containsExactly(
+            "19:6 [rule-id] the rule has no name in quotes -> write rule \"CAMSHAFT-020 Title\"");
   }
 
   @Test
@@ -64,7 +117,18 @@ class RuleNameTest {
         .containsExactly(
             "19:6 [repeated-rule-id] CAMSHAFT-010 is there twice, first in"
                 + " org/brakerules/rules/camshaft/camshaft.drl line 10"
-                + " -> give this rule the next free number");
+                + " -> take one out if the rule was only moved; a new rule takes the next free id,"
+                + " CAMSHAFT-020, at the end of the file");
+  }
+
+  @Test
+  void an_id_that_is_there_twice_is_not_told_as_out_of_order_too() throws Exception {
+    assertThat(rules.problemsOf(SIGN_RULE + LIMIT_RULE + SIGN_RULE))
+        .containsExactly(
+            "29:6 [repeated-rule-id] CAMSHAFT-010 is there twice, first in"
+                + " org/brakerules/rules/camshaft/camshaft.drl line 10"
+                + " -> take one out if the rule was only moved; a new rule takes the next free id,"
+                + " CAMSHAFT-030, at the end of the file");
   }
 
   @Test
@@ -74,7 +138,8 @@ class RuleNameTest {
         .containsExactlyInAnyOrder(
             "10:6 [repeated-rule-id] CAMSHAFT-010 is there twice, first in"
                 + " org/brakerules/rules/camshaft/camshaft.drl line 10"
-                + " -> give this rule the next free number",
+                + " -> take one out if the rule was only moved; a new rule takes the next free id,"
+                + " DRUM-010, at the end of the file",
             "10:6 [rule-id] \"CAMSHAFT-010\" is no id of a rule in the folder drum"
                 + " -> begin the name with DRUM- and three digits, then the title");
   }

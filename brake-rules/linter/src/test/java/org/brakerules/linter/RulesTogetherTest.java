@@ -65,8 +65,8 @@ class RulesTogetherTest {
             "19:6 [conflict] CAMSHAFT-010 in org/brakerules/rules/camshaft/camshaft.drl line 10 says"
                 + " replace on the same conditions; the worst verdict wins, and this "
                 + milder
-                + " never counts -> tell the two apart by their conditions, or take one of them"
-                + " out");
+                + " never counts -> take CAMSHAFT-020 out, the milder one, unless a condition is to"
+                + " tell the two apart");
   }
 
   @Test

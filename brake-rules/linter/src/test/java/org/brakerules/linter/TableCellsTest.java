@@ -41,8 +41,8 @@ class TableCellsTest {
           at most ~ (nothing) ~ 2:40 [missing-cell] comparison is empty, so the row cannot be used -> state it; in this column an empty cell means nothing
           endPlay ~ endplays ~ 2:32 [table-property] the camshaft has no property "endplays" to ask for -> write "endPlay"
           endPlay ~ crack ~ 2:32 [table-property] crack of the camshaft is not measured, so nothing can be held against the limit -> write one of "endPlay", "journalDiameter", "rotation", "splineBacklash"
-          0.030 in ~ 0.030 ~ 2:48 [table-value] "0.030" is no value: the unit is missing -> write a number with its unit, such as 0.030 in
-          0.030 in ~ thin ~ 2:48 [table-value] "thin" is no value: the number is missing -> write a number with its unit, such as 0.030 in
+          0.030 in ~ 0.030 ~ 2:48 [table-value] "0.030" is no value: the unit is missing -> write a number with the unit in or mm, such as 0.030 in
+          0.030 in ~ thin ~ 2:48 [table-value] "thin" is no value: the number is missing -> write a number with the unit in or mm, such as 0.030 in
           0.030 in ~ 30 deg ~ 2:48 [table-value] 30 deg is an angle, and endPlay is measured as a length, so no reading can be held against it -> write a length, such as 30 in
           0.030 in ~ 80 % of ratedStroke ~ 2:48 [table-value] "80 % of ratedStroke" is a share of nothing that is known -> write a share of the rated stroke as the limit of a length, such as 80 % of layout.chamber.ratedStroke
           dial-indicator,,,,, ~ dial-indicator,,,,14.10.2021, ~ 2:86 [table-date] "14.10.2021" is no day of the calendar, so the table cannot be used -> write year, month and day, such as 2026-11-20

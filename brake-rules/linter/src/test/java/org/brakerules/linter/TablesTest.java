@@ -53,6 +53,29 @@ class TablesTest {
                 + " \"at most\" in line 2 -> give another limit another id");
   }
 
+  @ParameterizedTest(name = "{1}")
+  @CsvSource(
+      delimiter = '~',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          at most ~ no more than ~ 2:40 [unknown-word] "no more than" is no comparison, so the table cannot be used -> write one of "at least", "at most", "less than", "more than"
+          at most ~ (nothing) ~ 2:40 [missing-cell] comparison is empty, so the row cannot be used -> state it; in this column an empty cell means nothing
+          endPlay ~ endplays ~ 2:32 [table-property] the camshaft has no property "endplays" to ask for -> write "endPlay"
+          ,camshaft, ~ ,camshft, ~ 2:23 [unknown-word] "camshft" is no kind of part, so the table cannot be used -> write "camshaft"
+          """)
+  void a_cell_that_is_told_itself_is_held_against_no_other_row(
+      String written, String instead, String problem) throws IOException {
+    String wrong = LIMIT.replace(written, instead.equals("(nothing)") ? "" : instead);
+    String header = LIMITS.replace(LIMIT, "");
+    rules.write(
+        "camshaft/camshaft.limits.csv",
+        header
+            + wrong.replace("-indicator,,,,", "-indicator,,,quebec,")
+            + LIMIT.replace("-indicator,,,,", "-indicator,,,us-federal,"));
+    assertThat(rules.problems()).containsExactly(problem);
+  }
+
   @Test
   void a_limit_that_is_there_twice_for_the_same_parts_is_told() throws IOException {
     rules.write("camshaft/camshaft.limits.csv", LIMITS + LIMIT.replace("0.030", "0.040"));

@@ -28,8 +28,10 @@ class WheelEndTest {
       quoteCharacter = '`',
       textBlock =
           """
-            wheelEnd == $wheelEnd ~ condition == Condition.NEW ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write wheelEnd == $wheelEnd in its brackets
-            wheelEnd == $wheelEnd ~ $wheelEnd : wheelEnd ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write wheelEnd == $wheelEnd in its brackets
+            wheelEnd == $wheelEnd ~ condition == Condition.NEW ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write ", wheelEnd == $wheelEnd" before its closing bracket
+            wheelEnd == $wheelEnd ~ (nothing) ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write "wheelEnd == $wheelEnd" in its brackets
+            wheelEnd == $wheelEnd ~ $wheelEnd : wheelEnd ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write "wheelEnd == $wheelEnd" in place of "$wheelEnd : wheelEnd"
+            wheelEnd == $wheelEnd ~ wheelEnd != $wheelEnd ~ 16:11 [not-joined] Camshaft may be of another wheel end -> write "wheelEnd == $wheelEnd" in place of "wheelEnd != $wheelEnd"
           """)
   void patterns_that_are_not_joined_are_told(String written, String instead, String problem)
       throws Exception {
@@ -40,8 +42,8 @@ class WheelEndTest {
   void patterns_without_any_wheel_end_are_told() throws Exception {
     assertThat(rules.with(LIMIT_RULE, ", $wheelEnd : wheelEnd", "(nothing)"))
         .containsExactly(
-            "15:3 [not-joined] the patterns are not joined by their wheel end -> write $wheelEnd :"
-                + " wheelEnd in the first pattern and wheelEnd == $wheelEnd in each of the others",
+            "15:3 [not-joined] the patterns are not joined by their wheel end"
+                + " -> write \", $wheelEnd : wheelEnd\" before its closing bracket",
             "16:33 [unknown-variable] $wheelEnd is not named by any pattern before"
                 + " -> name it in a pattern before: $wheelEnd : property");
   }
@@ -55,7 +57,31 @@ class WheelEndTest {
                 "crack == Sign.SEEN, $wheelEnd : wheelEnd )\n  not Drum( )"))
         .containsExactly(
             "16:7 [not-joined] Drum may be of another wheel end"
-                + " -> write wheelEnd == $wheelEnd in its brackets");
+                + " -> write \"wheelEnd == $wheelEnd\" in its brackets");
+  }
+
+  @Test
+  void each_pattern_of_a_rule_without_any_wheel_end_is_told_its_part() throws Exception {
+    assertThat(rules.with(SIGN_RULE, "$part :", "not Drum( )\\n  Brake( )\\n  $part :"))
+        .containsExactly(
+            "15:7 [not-joined] Drum may be of another wheel end"
+                + " -> write \"wheelEnd == $wheelEnd\" in its brackets",
+            "16:3 [not-joined] the patterns are not joined by their wheel end"
+                + " -> write \"$wheelEnd : wheelEnd\" in its brackets",
+            "17:11 [not-joined] Camshaft may be of another wheel end"
+                + " -> write \", wheelEnd == $wheelEnd\" before its closing bracket");
+  }
+
+  @Test
+  void patterns_of_the_partner_alone_are_joined_by_it() throws Exception {
+    assertThat(
+            rules.problemsOf(
+                LIMIT_RULE
+                    .replace("$wheelEnd : wheelEnd", "$partner : partner")
+                    .replace("wheelEnd == $wheelEnd", "condition == Condition.NEW")))
+        .containsExactly(
+            "16:11 [not-joined] Camshaft may be of another wheel end"
+                + " -> write \", wheelEnd == $partner\" before its closing bracket");
   }
 
   @Test
@@ -77,6 +103,6 @@ class WheelEndTest {
     assertThat(rules.with(LIMIT_RULE, "wheelEnd == $wheelEnd", "wheelEnd == $partner"))
         .contains(
             "16:11 [not-joined] Camshaft may be of another wheel end"
-                + " -> write wheelEnd == $wheelEnd in its brackets");
+                + " -> write \"wheelEnd == $wheelEnd\" in place of \"wheelEnd == $partner\"");
   }
 }

@@ -12,7 +12,7 @@ import org.brakerules.linter.internal.text.Token.Kind;
  * One rule of the rule base.
  *
  * @param folder the folder of its file, such as {@code camshaft-bushing}
- * @param source its file
+ * @param source its file, straight quotes read for curly ones
  * @param block the rule as written
  * @param conditions the rule as parsed; empty if it cannot be parsed
  * @param mistakes what kept it from being parsed

@@ -31,7 +31,7 @@ final class RuleFileReader {
   }
 
   static RuleFile read(String folder, SourceText source) {
-    RuleFileReader reader = new RuleFileReader(folder, source);
+    RuleFileReader reader = new RuleFileReader(folder, StraightQuotes.in(source));
     return new RuleFile(folder, source, reader.blocks.outside(), reader.rules());
   }
 
@@ -99,8 +99,7 @@ final class RuleFileReader {
   }
 
   private static boolean quotesHold(RuleBlock block) {
-    return block.tokens().stream()
-        .noneMatch(token -> token.is(Kind.UNCLOSED) || CurlyQuotes.in(token.text()));
+    return block.tokens().stream().noneMatch(token -> token.is(Kind.UNCLOSED));
   }
 
   private Mistake mistake(RuleBlock block, List<ParserError> errors) {

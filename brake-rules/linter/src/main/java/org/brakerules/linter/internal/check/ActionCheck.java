@@ -22,6 +22,7 @@ final class ActionCheck implements RuleCheck {
     List<Token> action = rule.block().action();
     List<Token> changes =
         action.stream().filter(token -> CHANGES.stream().anyMatch(token::is)).toList();
+    SeveralVerdicts verdicts = new SeveralVerdicts(rule);
     if (!changes.isEmpty()) {
       findings.add(
           LintKind.FACT_CHANGE,
@@ -29,20 +30,16 @@ final class ActionCheck implements RuleCheck {
           changes.get(0),
           changes.get(0).text() + " changes the facts of the job",
           "say one verdict; what follows from it rests on Replaced");
-    } else if (verdicts(action) > 1) {
+    } else if (verdicts.count() > 1) {
       findings.add(
           LintKind.TWO_VERDICTS,
           rule,
           action.get(0),
-          "the rule says " + verdicts(action) + " verdicts",
-          "write one rule for each, with the same conditions");
+          "the rule says " + verdicts.count() + " verdicts",
+          verdicts.remedy(RuleIds.around(rule, base)));
     } else {
       checkVerdict(rule, action, findings);
     }
-  }
-
-  private static long verdicts(List<Token> action) {
-    return action.stream().filter(token -> token.is("verdict")).count();
   }
 
   private static void checkVerdict(AuthoredRule rule, List<Token> action, Findings findings) {

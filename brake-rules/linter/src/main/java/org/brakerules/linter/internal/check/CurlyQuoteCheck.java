@@ -19,15 +19,21 @@ final class CurlyQuoteCheck implements Check {
     for (AuthoredRule rule : file.rules()) {
       for (int at = rule.block().start(); at < rule.block().end(); at++) {
         if (CurlyQuotes.is(text.charAt(at))) {
-          boolean single = CurlyQuotes.isSingle(text.charAt(at));
           findings.add(
               LintKind.CURLY_QUOTE,
               rule,
               at,
               text.charAt(at) + " is a curly quote",
-              "write the straight " + (single ? "'" : "\""));
+              remedy(rule.source().text().charAt(at)));
         }
       }
     }
+  }
+
+  /** What to write, from how the reader took the quote. */
+  private static String remedy(char read) {
+    return CurlyQuotes.is(read)
+        ? "leave it out; inside a sentence stand no quotes"
+        : "write the straight " + read;
   }
 }

@@ -5,11 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Component;
 import org.brakerules.linter.internal.base.Row;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.base.Table;
+import org.brakerules.model.part.PartKind;
 
 /**
  * The id of a limit begins with its folder. Rows that share an id are one limit for other parts,
@@ -17,13 +19,19 @@ import org.brakerules.linter.internal.base.Table;
  */
 final class LimitIdCheck implements Check {
 
-  private static final List<String> ONE_LIMIT = List.of("part", "property", "comparison");
+  /** What the rows of one limit share, each with what makes a cell worth comparing. */
+  private static final Map<String, Predicate<Row>> ONE_LIMIT =
+      Map.of(
+          "part", row -> PartKind.byId(row.text("part")).isPresent(),
+          "property", row -> TablePropertyCheck.measurement(row).isPresent(),
+          "comparison", row -> TableWordCheck.isComparison(row.text("comparison")));
+
   private static final List<String> SELECTOR =
       List.of("id", "applies-to", "rule-set", "from", "to");
 
   @Override
   public void check(RuleBase base, Findings findings) {
-    Map<String, Row> first = new HashMap<>();
+    Map<List<String>, Row> first = new HashMap<>();
     Set<List<String>> selectors = new HashSet<>();
     for (Component component : base.components()) {
       for (Row row : component.limits().map(Table::rows).orElse(List.of())) {
@@ -50,25 +58,30 @@ final class LimitIdCheck implements Check {
     }
   }
 
-  private static void checkSame(Row row, Map<String, Row> first, Findings findings) {
-    Row other = first.putIfAbsent(row.text("id"), row);
-    if (other == null) {
-      return;
-    }
-    for (String column : ONE_LIMIT) {
-      if (!row.text(column).equals(other.text(column))) {
-        findings.add(
-            LintKind.TABLE_ID,
-            row.cell(column).spot(),
-            "\"%s\" has %s \"%s\" here and \"%s\" in line %d"
-                .formatted(
-                    row.text("id"),
-                    column,
-                    row.text(column),
-                    other.text(column),
-                    other.spot().line()),
-            "give another limit another id");
-      }
+  /** A cell that says nothing known is told by itself, and no other is held against it. */
+  private static void checkSame(Row row, Map<List<String>, Row> first, Findings findings) {
+    ONE_LIMIT.forEach(
+        (column, isKnown) -> {
+          if (isKnown.test(row)) {
+            Row other = first.computeIfAbsent(List.of(row.text("id"), column), unseen -> row);
+            checkSame(row, other, column, findings);
+          }
+        });
+  }
+
+  private static void checkSame(Row row, Row other, String column, Findings findings) {
+    if (!row.text(column).equals(other.text(column))) {
+      findings.add(
+          LintKind.TABLE_ID,
+          row.cell(column).spot(),
+          "\"%s\" has %s \"%s\" here and \"%s\" in line %d"
+              .formatted(
+                  row.text("id"),
+                  column,
+                  row.text(column),
+                  other.text(column),
+                  other.spot().line()),
+          "give another limit another id");
     }
   }
 

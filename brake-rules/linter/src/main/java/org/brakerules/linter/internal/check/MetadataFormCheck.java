@@ -2,7 +2,6 @@ package org.brakerules.linter.internal.check;
 
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.AuthoredRule;
-import org.brakerules.linter.internal.base.CurlyQuotes;
 import org.brakerules.linter.internal.base.Metadata;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.text.Token;
@@ -27,7 +26,7 @@ final class MetadataFormCheck implements RuleCheck {
   }
 
   private static boolean hasWrongQuotes(Token token) {
-    return token.is(Kind.UNCLOSED) || token.is(Kind.SINGLE_QUOTED) || CurlyQuotes.in(token.text());
+    return token.is(Kind.UNCLOSED) || token.is(Kind.SINGLE_QUOTED);
   }
 
   private static String fault(Metadata entry) {

@@ -29,7 +29,9 @@ final class RepeatedRuleIdCheck implements Check {
                         + there.file()
                         + " line "
                         + there.line(),
-                    "give this rule the next free number");
+                    "take one out if the rule was only moved; a new rule takes the next free id, "
+                        + RuleIds.around(rule, base).next()
+                        + ", at the end of the file");
               }
             });
   }

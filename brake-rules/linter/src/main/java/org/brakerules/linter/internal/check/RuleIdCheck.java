@@ -1,9 +1,7 @@
 package org.brakerules.linter.internal.check;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.HashSet;
+import java.util.Set;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.AuthoredRule;
 import org.brakerules.linter.internal.base.RuleBase;
@@ -13,19 +11,16 @@ import org.brakerules.linter.internal.text.Token.Kind;
 /** An id says where its rule stands: folder, then a number in steps of ten, in ascending order. */
 final class RuleIdCheck implements Check {
 
-  private static final int STEP = 10;
-  private static final Pattern ID = Pattern.compile("(.*)-(\\d{3})");
-
   @Override
   public void check(RuleBase base, Findings findings) {
     base.ruleFiles().forEach(file -> check(file, findings));
   }
 
   private static void check(RuleFile file, Findings findings) {
+    RuleIds ids = new RuleIds(file);
+    Set<String> earlier = new HashSet<>();
     int last = 0;
     for (AuthoredRule rule : file.rules()) {
-      String folder = file.folder().toUpperCase(Locale.ROOT);
-      Matcher id = ID.matcher(rule.id());
       if (rule.block().name().filter(name -> name.is(Kind.UNCLOSED)).isPresent()) {
         continue; // told by the check of quotes
       }
@@ -33,50 +28,40 @@ final class RuleIdCheck implements Check {
         add(
             rule,
             "the rule has no name in quotes",
-            "write rule \"" + folder + "-010 Title\"",
+            ids.toWriteFor(last, last, "rule \"%s Title\""),
             findings);
-      } else if (!id.matches() || !id.group(1).equals(folder)) {
+      } else if (ids.number(rule).isEmpty()) {
         add(
             rule,
             "\"" + rule.id() + "\" is no id of a rule in the folder " + file.folder(),
-            "begin the name with " + folder + "- and three digits, then the title",
+            "begin the name with " + ids.folder() + "- and three digits, then the title",
             findings);
-      } else {
-        int number = Integer.parseInt(id.group(2));
-        checkNumber(file, rule, number, last, findings);
+      } else if (earlier.add(rule.id())) { // or else told as a repeated id
+        int number = ids.number(rule).getAsInt();
+        checkNumber(rule, number, last, ids, findings);
         last = Math.max(last, number);
       }
     }
   }
 
   private static void checkNumber(
-      RuleFile file, AuthoredRule rule, int number, int last, Findings findings) {
-    if (number % STEP != 0 || number == 0) {
+      AuthoredRule rule, int number, int last, RuleIds ids, Findings findings) {
+    if (number % RuleIds.STEP != 0 || number == 0) {
       add(
           rule,
           rule.id() + " is not in steps of ten",
-          "write " + nextFreeId(file, number),
+          ids.toWriteFor(number, last, "%s")
+              + "; if the rule stands in decision-tables.csv or in cases, its id changes there too",
           findings);
     } else if (number < last) {
       add(
           rule,
-          rule.id() + " stands after " + id(file, last),
-          "put the rules in ascending order; a new rule takes the next free number",
+          rule.id() + " stands after " + ids.id(last),
+          "put the rule back to its place if it was only moved; a new rule takes the next free id, "
+              + ids.next()
+              + ", at the end of the file",
           findings);
     }
-  }
-
-  private static String nextFreeId(RuleFile file, int number) {
-    List<String> taken = file.rules().stream().map(AuthoredRule::id).toList();
-    int next = (number / STEP + 1) * STEP;
-    while (taken.contains(id(file, next))) {
-      next += STEP;
-    }
-    return id(file, next);
-  }
-
-  private static String id(RuleFile file, int number) {
-    return "%s-%03d".formatted(file.folder().toUpperCase(Locale.ROOT), number);
   }
 
   private static void add(AuthoredRule rule, String message, String remedy, Findings findings) {

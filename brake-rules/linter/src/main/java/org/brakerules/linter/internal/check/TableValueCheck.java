@@ -1,5 +1,6 @@
 package org.brakerules.linter.internal.check;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -10,12 +11,20 @@ import org.brakerules.linter.internal.base.Row;
 import org.brakerules.linter.internal.base.RuleBase;
 import org.brakerules.linter.internal.language.ModelProperty;
 import org.brakerules.model.quantity.Angle;
+import org.brakerules.model.quantity.AngleUnit;
 import org.brakerules.model.quantity.Force;
+import org.brakerules.model.quantity.ForceUnit;
 import org.brakerules.model.quantity.Length;
+import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.quantity.Pressure;
+import org.brakerules.model.quantity.PressureUnit;
 import org.brakerules.model.quantity.Quantities;
 import org.brakerules.model.quantity.QuantityFormatException;
+import org.brakerules.model.quantity.Share;
+import org.brakerules.model.quantity.ShareUnit;
 import org.brakerules.model.quantity.Torque;
+import org.brakerules.model.quantity.TorqueUnit;
+import org.brakerules.model.quantity.Unit;
 
 /** The value of a limit is a number with a unit in which its property is measured. */
 final class TableValueCheck implements Check {
@@ -23,14 +32,15 @@ final class TableValueCheck implements Check {
   private static final String RATED_STROKE = "layout.chamber.ratedStroke";
   private static final Pattern SHARE = Pattern.compile("(.*) of (.*)");
 
-  /** The unit in an example; a share is in per cent. */
-  private static final Map<Class<?>, String> UNITS =
+  private static final List<? extends Unit<?>> SHARE_UNITS = List.of(ShareUnit.values());
+
+  private static final Map<Class<?>, List<? extends Unit<?>>> UNITS =
       Map.of(
-          Length.class, "in",
-          Angle.class, "deg",
-          Torque.class, "lbf.in",
-          Force.class, "lbf",
-          Pressure.class, "psi");
+          Length.class, List.of(LengthUnit.values()),
+          Angle.class, List.of(AngleUnit.values()),
+          Torque.class, List.of(TorqueUnit.values()),
+          Force.class, List.of(ForceUnit.values()),
+          Pressure.class, List.of(PressureUnit.values()));
 
   @Override
   public void check(RuleBase base, Findings findings) {
@@ -56,12 +66,12 @@ final class TableValueCheck implements Check {
               + RATED_STROKE,
           findings);
     } else {
-      read(row, share.group(1), "80 % of " + RATED_STROKE, findings);
+      read(row, share.group(1), Share.class, "80 % of " + RATED_STROKE, findings);
     }
   }
 
   private static void checkKind(Row row, String value, Class<?> wanted, Findings findings) {
-    read(row, value, example(wanted, value), findings)
+    read(row, value, wanted, example(wanted, value), findings)
         .filter(found -> found != wanted)
         .ifPresent(
             found ->
@@ -73,17 +83,29 @@ final class TableValueCheck implements Check {
                     findings));
   }
 
-  private static Optional<Class<?>> read(Row row, String value, String example, Findings findings) {
+  private static Optional<Class<?>> read(
+      Row row, String value, Class<?> wanted, String example, Findings findings) {
     try {
       return Optional.of(Quantities.parse(value).getClass());
     } catch (QuantityFormatException e) {
       add(
           row,
           "\"" + value + "\" is no value: " + e.wrong(),
-          "write a number with its unit, such as " + example,
+          "write a number with the unit " + inWords(units(wanted)) + ", such as " + example,
           findings);
       return Optional.empty();
     }
+  }
+
+  private static List<String> units(Class<?> quantity) {
+    return UNITS.getOrDefault(quantity, SHARE_UNITS).stream().<String>map(Unit::symbol).toList();
+  }
+
+  private static String inWords(List<String> units) {
+    String last = units.get(units.size() - 1);
+    return units.size() == 1
+        ? last
+        : String.join(", ", units.subList(0, units.size() - 1)) + " or " + last;
   }
 
   private static String inWords(Class<?> quantity) {
@@ -93,7 +115,7 @@ final class TableValueCheck implements Check {
 
   /** The written number with a unit where that makes a value. */
   private static String example(Class<?> quantity, String written) {
-    String unit = UNITS.getOrDefault(quantity, "%");
+    String unit = units(quantity).get(0);
     String number = written.split(" [^\\d]", 2)[0] + " " + unit;
     return isValue(number) ? number : "0.030 " + unit;
   }

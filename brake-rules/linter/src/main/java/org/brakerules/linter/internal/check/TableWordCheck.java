@@ -36,11 +36,9 @@ final class TableWordCheck implements Check {
   private static final Column RULE_SET =
       new Column("rule-set", "rule set of rule-sets.csv", base -> base.ruleSets().column("id"));
 
-  private static final Column COMPARISON =
-      Column.of(
-          "comparison",
-          "comparison",
-          Stream.of(Comparison.values()).map(Comparison::inWords).toList());
+  private static final List<String> COMPARISONS =
+      Stream.of(Comparison.values()).map(Comparison::inWords).toList();
+  private static final Column COMPARISON = Column.of("comparison", "comparison", COMPARISONS);
 
   private static final List<Column> LIMITS =
       List.of(
@@ -64,6 +62,11 @@ final class TableWordCheck implements Check {
 
   private static final List<Column> SOURCES =
       List.of(Column.of("standing", "standing of a source", Standing.class), RULE_SET);
+
+  /** Whether a limit can compare in this way. */
+  static boolean isComparison(String word) {
+    return COMPARISONS.contains(word);
+  }
 
   @Override
   public void check(RuleBase base, Findings findings) {

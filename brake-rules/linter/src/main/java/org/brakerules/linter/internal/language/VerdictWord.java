@@ -3,6 +3,8 @@ package org.brakerules.linter.internal.language;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.decision.Verdict;
 
 /** What a rule can say of a part. */
 public enum VerdictWord {
@@ -29,6 +31,16 @@ public enum VerdictWord {
   /** Whether it names an inspection point. */
   public boolean takesPoint() {
     return takesPoint;
+  }
+
+  /** Whether it settles what becomes of the part, so that one part needs no second one. */
+  public boolean settles() {
+    return verdict().disposition() != Disposition.UNDECIDED;
+  }
+
+  /** What the word says of the part; the later of two verdicts wins. */
+  public Verdict verdict() {
+    return Verdict.valueOf(name());
   }
 
   /** The call as rules write it. */
