@@ -10,6 +10,9 @@ import org.brakerules.model.json.JobReader;
 /** The sound wheel end as a tree of JSON, to be changed field by field. */
 public final class CaseJob {
 
+  /** The axle of the sound wheel end. */
+  static final int AXLE = 2;
+
   private static final int LEFT = 0;
   private static final int RIGHT = 1;
 
@@ -140,7 +143,7 @@ public final class CaseJob {
     if (value.isNull()) {
       owner.remove(name);
     } else {
-      owner.set(name, value);
+      owner.set(name, value.deepCopy());
     }
   }
 }

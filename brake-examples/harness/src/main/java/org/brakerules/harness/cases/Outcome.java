@@ -20,13 +20,13 @@ import org.brakerules.model.part.WheelEndPath;
  * What was decided, in the words of a case.
  *
  * @param decisions the decision on each part, by its path below the wheel end; those across the
- *     axle have their side before it
+ *     axle have their side before it, those of other axles the whole path
  */
 record Outcome(Map<String, Decision> decisions) {
 
   static Outcome of(JobDecision decision) {
     Map<String, Decision> decisions = new LinkedHashMap<>();
-    decision.decisions().forEach(one -> decisions.put(pathBelowWheelEnd(one), one));
+    decision.decisions().forEach(one -> decisions.put(pathOf(one), one));
     return new Outcome(decisions);
   }
 
@@ -79,9 +79,14 @@ record Outcome(Map<String, Decision> decisions) {
     return all;
   }
 
-  private static String pathBelowWheelEnd(Decision decision) {
+  /** Below the wheel end of the case; a part elsewhere has before it what tells it apart. */
+  private static String pathOf(Decision decision) {
     WheelEndPath wheelEnd = decision.part().wheelEnd();
-    String path = decision.part().toString().substring(wheelEnd.toString().length() + 1);
+    String whole = decision.part().toString();
+    if (wheelEnd.axle() != CaseJob.AXLE) {
+      return whole;
+    }
+    String path = whole.substring(wheelEnd.toString().length() + 1);
     return wheelEnd.side() == Side.RIGHT ? "right/" + path : path;
   }
 
