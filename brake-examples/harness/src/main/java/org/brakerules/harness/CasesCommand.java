@@ -49,7 +49,7 @@ final class CasesCommand implements Callable<Integer> {
     try (RuleBaseFolder folder = rules.folder()) {
       return run(rules.cases(folder), new CaseRunner(rules.answers(folder))).number();
     } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(invalid.getMessage());
+      terminal.complain(String.valueOf(invalid.getMessage()));
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
       terminal.complain("The rules cannot be read: " + e.getMessage());

@@ -101,7 +101,7 @@ final class CoverageCommand implements Callable<Integer> {
           .or(report.hasOpen() ? ExitCode.WORK_LEFT : ExitCode.DONE)
           .number();
     } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(invalid.getMessage());
+      terminal.complain(String.valueOf(invalid.getMessage()));
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
       terminal.complain("The rules cannot be read: " + e.getMessage());

@@ -59,7 +59,7 @@ final class MutateCommand implements Callable<Integer> {
       return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components)
           .number();
     } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(invalid.getMessage());
+      terminal.complain(String.valueOf(invalid.getMessage()));
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
       terminal.complain("The rules cannot be read: " + e.getMessage());
