@@ -95,6 +95,9 @@ final class LiningParts {
               look("rustUnderLining").of(old(SHOE)).atSameStation()),
           when(any(LINING).seen("oilSoaked", "greaseSoaked"), hold(), replace()),
           when(old(LINING).seen("glazed").disturbed(), replace()),
+          when(
+              fresh(LINING).seen("cracked", "crackedAtBoltHoles", "fineCracks", "glazed"),
+              replace()),
           when(any(LINING).seen("glazed"), look("greaseSoaked")),
           when(old(LINING).seen("glazed"), look("drags").of(old(DRUM))),
           when(any(LINING).seen("liftedFromTable"), replace()),

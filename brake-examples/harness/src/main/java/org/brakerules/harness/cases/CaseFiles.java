@@ -78,8 +78,7 @@ public final class CaseFiles {
     return tree(new ObjectMapper(), BASELINE);
   }
 
-  static RuleCase read(
-      String component, String where, JsonNode node, JsonNode soundWheelEnd) {
+  static RuleCase read(String component, String where, JsonNode node, JsonNode soundWheelEnd) {
     CaseFields fields = new CaseFields(where, node);
     RuleCase read =
         new RuleCase(

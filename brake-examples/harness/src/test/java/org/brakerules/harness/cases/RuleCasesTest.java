@@ -82,9 +82,6 @@ class RuleCasesTest {
   }
 
   private static Set<String> named(Function<RuleCase.Expected, Stream<String>> rules) {
-    return CASES.all().stream()
-        .map(RuleCase::expected)
-        .flatMap(rules)
-        .collect(Collectors.toSet());
+    return CASES.all().stream().map(RuleCase::expected).flatMap(rules).collect(Collectors.toSet());
   }
 }
