@@ -24,15 +24,11 @@ class RuleChangesTest {
       throws IOException {
     assertThat(changesOf("DRUM-030"))
         .containsExactly(
-            "BeyondLimit( limit == \"drum.out-of-round.max\", condition == Condition.AS_FOUND,"
-                + " $wheelEnd : wheelEnd ) left out",
+            "BeyondLimit( limit == \"drum.out-of-round.max\", $wheelEnd : wheelEnd ) left out",
             "limit == \"drum.out-of-round.max\" in BeyondLimit left out",
             "limit == \"drum.out-of-round.max\" in BeyondLimit became"
                 + " limit != \"drum.out-of-round.max\"",
             "limit == \"drum.out-of-round.max\" in BeyondLimit became limit == \"drum.taper.max\"",
-            "condition == Condition.AS_FOUND in BeyondLimit left out",
-            "condition == Condition.AS_FOUND in BeyondLimit became condition != Condition.AS_FOUND",
-            "condition == Condition.AS_FOUND in BeyondLimit became condition == Condition.NEW",
             "wheelEnd == $wheelEnd in Drum left out",
             "wheelEnd == $wheelEnd in Drum became wheelEnd != $wheelEnd",
             "wheelEnd == $wheelEnd in Drum became partner == $wheelEnd",
