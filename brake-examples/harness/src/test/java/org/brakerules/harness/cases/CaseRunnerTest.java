@@ -55,11 +55,14 @@ class CaseRunnerTest {
   void right_expectation_is_met() throws IOException {
     assertThat(
             run(
-                PLAY_OVER
-                    + "fires: [CAMSHAFT-BUSHING-010]\n"
-                    + "speaks: { CAMSHAFT-BUSHING-010: [camshaft-bushing/spline-end, camshaft-bushing/head-end] }\n"
-                    + "then: { camshaft-bushing/head-end: replace }\n"
-                    + "also: { replace: [camshaft-bushing/spline-end] }"))
+                """
+                job: { scope: wheel-on }
+                change: { clevis-pin/large: { boltInstead: seen } }
+                fires: [CLEVIS-PIN-020]
+                speaks: { CLEVIS-PIN-020: [clevis-pin/large] }
+                then: { clevis-pin/large: replace }
+                also: { replace: [cotter-pin/large] }
+                """))
         .isEmpty();
   }
 
@@ -70,7 +73,7 @@ class CaseRunnerTest {
           """
           then: { camshaft-bushing/head-end: replace } | nobody expects camshaft-bushing/spline-end: replace, on the sound axle it is reuse; name it under then or also, because: CAMSHAFT-BUSHING-010
           change: { camshaft: { crack: null } }        | nobody expects camshaft.crack to be needed; name it under needs
-          change: { spring-brake: { housingDented: seen } } | nobody expects spring-brake on hold; name it under holds
+          change: { spring-brake: { dent: seen } } | nobody expects spring-brake on hold; name it under holds
           """)
   void what_happens_beside_a_case_and_is_not_named_is_not_met(String given, String mismatch)
       throws IOException {
