@@ -1,13 +1,10 @@
 package org.brakerules.harness;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseResult;
 import org.brakerules.harness.cases.CaseRunner;
-import org.brakerules.harness.cases.InvalidCaseException;
-import org.brakerules.trial.RuleBaseFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -46,15 +43,8 @@ final class CasesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    try (RuleBaseFolder folder = rules.folder()) {
-      return run(rules.cases(folder), new CaseRunner(rules.answers(folder))).number();
-    } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(String.valueOf(invalid.getMessage()));
-      return ExitCode.INVALID_INPUT.number();
-    } catch (IOException e) {
-      terminal.complain("The rules cannot be read: " + e.getMessage());
-      return ExitCode.NO_ACCESS.number();
-    }
+    return rules.ask(
+        terminal, folder -> run(rules.cases(folder), new CaseRunner(rules.answers(folder))));
   }
 
   private ExitCode run(CaseFiles cases, CaseRunner runner) {

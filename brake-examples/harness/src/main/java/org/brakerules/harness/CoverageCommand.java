@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.cases.CaseOnTrial;
-import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.harness.cases.LimitCases;
 import org.brakerules.harness.coverage.CoverageHtml;
 import org.brakerules.harness.coverage.CoverageJson;
@@ -95,29 +94,21 @@ final class CoverageCommand implements Callable<Integer> {
     if (output != null && !WholeFile.hasPlace(output)) {
       return cannotWrite(output).number();
     }
-    try {
-      CoverageReport report = report(known);
-      return write(format.writer.apply(report))
-          .or(report.hasOpen() ? ExitCode.WORK_LEFT : ExitCode.DONE)
-          .number();
-    } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(String.valueOf(invalid.getMessage()));
-      return ExitCode.INVALID_INPUT.number();
-    } catch (IOException e) {
-      terminal.complain("The rules cannot be read: " + e.getMessage());
-      return ExitCode.NO_ACCESS.number();
-    }
+    return rules.ask(terminal, folder -> write(report(folder, known)));
   }
 
-  private CoverageReport report(List<String> known) throws IOException {
-    try (RuleBaseFolder folder = rules.folder()) {
-      List<CaseOnTrial> cases = rules.cases(folder).all().stream().map(CaseOnTrial::of).toList();
-      Map<Limit, List<BrakeJob>> made = LimitCases.jobs(TrialRules.in(folder.path()).limits());
-      Coverage coverage = CoverageTrial.of(folder.path(), cases, made);
-      return components.isEmpty()
-          ? CoverageReport.ofAll(coverage, known)
-          : CoverageReport.of(coverage, components);
-    }
+  private CoverageReport report(RuleBaseFolder folder, List<String> known) throws IOException {
+    List<CaseOnTrial> cases = rules.cases(folder).all().stream().map(CaseOnTrial::of).toList();
+    Map<Limit, List<BrakeJob>> made = LimitCases.jobs(TrialRules.in(folder.path()).limits());
+    Coverage coverage = CoverageTrial.of(folder.path(), cases, made);
+    return components.isEmpty()
+        ? CoverageReport.ofAll(coverage, known)
+        : CoverageReport.of(coverage, components);
+  }
+
+  private ExitCode write(CoverageReport report) {
+    return write(format.writer.apply(report))
+        .or(report.hasOpen() ? ExitCode.WORK_LEFT : ExitCode.DONE);
   }
 
   private ExitCode write(String text) {

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import java.util.function.ToIntFunction;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
-import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.trial.MutationResult;
 import org.brakerules.trial.MutationTrial;
 import org.brakerules.trial.RuleBaseFolder;
@@ -51,20 +50,15 @@ final class MutateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    try (RuleBaseFolder folder = rules.folder()) {
-      CaseFiles files = rules.cases(folder);
-      List<String> known = files.components();
-      components.forEach(component -> refuseUnknown(component, known));
-      List<CaseOnTrial> cases = files.all().stream().map(CaseOnTrial::of).toList();
-      return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components)
-          .number();
-    } catch (InvalidCaseException | MistakenRulesException invalid) {
-      terminal.complain(String.valueOf(invalid.getMessage()));
-      return ExitCode.INVALID_INPUT.number();
-    } catch (IOException e) {
-      terminal.complain("The rules cannot be read: " + e.getMessage());
-      return ExitCode.NO_ACCESS.number();
-    }
+    return rules.ask(terminal, this::mutate);
+  }
+
+  private ExitCode mutate(RuleBaseFolder folder) throws IOException {
+    CaseFiles files = rules.cases(folder);
+    List<String> known = files.components();
+    components.forEach(component -> refuseUnknown(component, known));
+    List<CaseOnTrial> cases = files.all().stream().map(CaseOnTrial::of).toList();
+    return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components);
   }
 
   private ExitCode run(MutationTrial trial, List<String> chosen) throws IOException {

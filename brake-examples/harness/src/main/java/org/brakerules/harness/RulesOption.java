@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.cases.Answers;
 import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.linter.RuleLinter;
 import org.brakerules.trial.RuleBaseFolder;
 import org.brakerules.trial.TrialRules;
@@ -23,13 +24,26 @@ final class RulesOption {
               + " this program if left out. Nothing has to be built.")
   private @Nullable Path chosen;
 
-  /**
-   * The rules as files.
-   *
-   * @throws IOException if there are none
-   * @throws MistakenRulesException if the linter finds something wrong with them
-   */
-  RuleBaseFolder folder() throws IOException {
+  /** What is done with the rules. */
+  interface Work {
+    /** Does it. */
+    ExitCode with(RuleBaseFolder folder) throws IOException;
+  }
+
+  /** Asks the rules, or says why they or their cases cannot be asked. */
+  int ask(Terminal terminal, Work work) {
+    try (RuleBaseFolder folder = folder()) {
+      return work.with(folder).number();
+    } catch (InvalidCaseException | MistakenRulesException invalid) {
+      terminal.complain(String.valueOf(invalid.getMessage()));
+      return ExitCode.INVALID_INPUT.number();
+    } catch (IOException e) {
+      terminal.complain("The rules cannot be read: " + e.getMessage());
+      return ExitCode.NO_ACCESS.number();
+    }
+  }
+
+  private RuleBaseFolder folder() throws IOException {
     Path folder = chosen;
     if (folder == null) {
       return RuleBaseFolder.ofThisArtifact();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.brakerules.JobRefusedException;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.rule.WrittenRule;
@@ -62,11 +63,11 @@ public final class TrialRules {
     return new TrialRules(new RuleBase(tables, engine, Fingerprint.of(files)));
   }
 
-  /** Whether a case is content; one that leads to a point or limit no table has is not. */
+  /** Whether a case is content; one that names a point or limit no table has any more is not. */
   boolean satisfy(TrialCase one) {
     try {
       return one.isAsExpected(this);
-    } catch (RuleBaseException noticed) {
+    } catch (RuleBaseException | JobRefusedException noticed) {
       return false;
     }
   }
@@ -78,7 +79,7 @@ public final class TrialRules {
   /**
    * Decides a job.
    *
-   * @throws org.brakerules.JobRefusedException if the job names what the rule base does not know
+   * @throws JobRefusedException if the job names what the rule base does not know
    */
   public JobDecision decide(BrakeJob job) {
     return base.decide(job);
