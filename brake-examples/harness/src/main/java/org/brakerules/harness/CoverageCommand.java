@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
       "0:nothing is open",
       "1:something is open, or is listed as open and is not",
       "2:wrong usage",
-      "3:a file of cases, or of rules, is not written as it should be",
+      "3:the rules or their cases have mistakes",
       "4:the rules cannot be read, or the output cannot be written",
       "70:a mistake in this program"
     })
@@ -98,7 +98,7 @@ final class CoverageCommand implements Callable<Integer> {
   }
 
   private CoverageReport report(RuleBaseFolder folder, List<String> known) throws IOException {
-    List<CaseOnTrial> cases = rules.cases(folder).all().stream().map(CaseOnTrial::of).toList();
+    List<CaseOnTrial> cases = rules.soundCases(folder);
     Map<Limit, List<BrakeJob>> made = LimitCases.jobs(TrialRules.in(folder.path()).limits());
     Coverage coverage = CoverageTrial.of(folder.path(), cases, made);
     return components.isEmpty()

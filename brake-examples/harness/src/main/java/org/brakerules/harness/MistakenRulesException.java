@@ -1,15 +1,11 @@
 package org.brakerules.harness;
 
-import java.nio.file.Path;
-
-/** Rules that cannot be asked, because the linter finds something wrong with them. */
+/** Rules that cannot be tried, because something is wrong with them or with their cases. */
 final class MistakenRulesException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  MistakenRulesException(Path folder, int mistakes) {
-    super(
-        "%s: the rules have mistakes (%d); see brake lint %s first"
-            .formatted(folder, mistakes, folder));
+  MistakenRulesException(String message) {
+    super(message);
   }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.ToIntFunction;
-import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
 import org.brakerules.trial.MutationResult;
 import org.brakerules.trial.MutationTrial;
@@ -28,7 +27,7 @@ import picocli.CommandLine.Parameters;
       "0:the cases noticed every change that makes a difference",
       "1:some change went unnoticed, or one listed as equivalent is none",
       "2:wrong usage",
-      "3:a file of cases, or of rules, is not written as it should be",
+      "3:the rules or their cases have mistakes",
       "4:the rules cannot be read",
       "70:a mistake in this program"
     })
@@ -54,10 +53,9 @@ final class MutateCommand implements Callable<Integer> {
   }
 
   private ExitCode mutate(RuleBaseFolder folder) throws IOException {
-    CaseFiles files = rules.cases(folder);
-    List<String> known = files.components();
+    List<String> known = rules.cases(folder).components();
     components.forEach(component -> refuseUnknown(component, known));
-    List<CaseOnTrial> cases = files.all().stream().map(CaseOnTrial::of).toList();
+    List<CaseOnTrial> cases = rules.soundCases(folder);
     return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components);
   }
 

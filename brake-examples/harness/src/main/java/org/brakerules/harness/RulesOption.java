@@ -3,10 +3,14 @@ package org.brakerules.harness;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.cases.Answers;
 import org.brakerules.harness.cases.CaseFiles;
+import org.brakerules.harness.cases.CaseOnTrial;
+import org.brakerules.harness.cases.CaseRunner;
 import org.brakerules.harness.cases.InvalidCaseException;
+import org.brakerules.harness.cases.RuleCase;
 import org.brakerules.linter.RuleLinter;
 import org.brakerules.trial.RuleBaseFolder;
 import org.brakerules.trial.TrialRules;
@@ -51,7 +55,9 @@ final class RulesOption {
     RuleBaseFolder rules = RuleBaseFolder.of(folder);
     int mistakes = mistakes(folder);
     if (mistakes > 0) {
-      throw new MistakenRulesException(folder, mistakes);
+      throw new MistakenRulesException(
+          "%s: the rules have mistakes (%d); see brake lint %s first"
+              .formatted(folder, mistakes, folder));
     }
     return rules;
   }
@@ -61,6 +67,23 @@ final class RulesOption {
     return chosen == null
         ? CaseFiles.ofThisArtifact()
         : CaseFiles.in(folder.path(), BrakeRules.standard().components());
+  }
+
+  /**
+   * The cases beside the rules, all of which come out as expected: of one that does not nothing
+   * could be learnt.
+   *
+   * @throws MistakenRulesException if one does not
+   */
+  List<CaseOnTrial> soundCases(RuleBaseFolder folder) throws IOException {
+    CaseRunner runner = new CaseRunner(answers(folder));
+    List<RuleCase> all = cases(folder).all();
+    long failed = all.parallelStream().filter(one -> !runner.run(one).asExpected()).count();
+    if (failed > 0) {
+      throw new MistakenRulesException(
+          "%d of the cases did not come out as expected; see brake cases first".formatted(failed));
+    }
+    return all.stream().map(CaseOnTrial::of).toList();
   }
 
   /** What answers the cases. */

@@ -45,6 +45,12 @@ class CasesCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.out()).contains("FAILED hose: ", "expected hose: replace, got clean, because:");
+
+    CommandLineRun trial = CommandLineRun.of("mutate", "--rules", folder.toString(), "hose");
+
+    assertThat(trial.exitCode()).isEqualTo(3);
+    assertThat(trial.err())
+        .contains("of the cases did not come out as expected; see brake cases first");
   }
 
   @Test
