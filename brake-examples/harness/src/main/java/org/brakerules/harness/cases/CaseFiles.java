@@ -7,6 +7,7 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,10 +23,10 @@ public final class CaseFiles {
   private static final String RULES = "org/brakerules/rules/";
   private static final String BASELINE = "sound-wheel-end.json";
 
-  private final Function<String, Optional<InputStream>> files;
+  private final Function<String, Optional<URL>> files;
   private final List<String> components;
 
-  private CaseFiles(Function<String, Optional<InputStream>> files, List<String> components) {
+  private CaseFiles(Function<String, Optional<URL>> files, List<String> components) {
     this.files = files;
     this.components =
         components.stream().filter(component -> files.apply(file(component)).isPresent()).toList();
@@ -34,7 +35,7 @@ public final class CaseFiles {
   /** Those of the rules that this program brings. */
   public static CaseFiles ofThisArtifact() {
     return new CaseFiles(
-        file -> Optional.ofNullable(BrakeRules.class.getResourceAsStream("/" + RULES + file)),
+        file -> Optional.ofNullable(BrakeRules.class.getResource("/" + RULES + file)),
         BrakeRules.standard().components());
   }
 
@@ -45,7 +46,7 @@ public final class CaseFiles {
    * @param components its components, in the order they are to be run in
    */
   public static CaseFiles in(Path resources, List<String> components) {
-    return new CaseFiles(file -> open(resources.resolve(RULES).resolve(file)), components);
+    return new CaseFiles(file -> find(resources.resolve(RULES).resolve(file)), components);
   }
 
   /** The components that have cases, from the camshaft outwards. */
@@ -132,10 +133,9 @@ public final class CaseFiles {
   }
 
   private JsonNode tree(ObjectMapper mapper, String file) {
-    try (InputStream in =
-        files
-            .apply(file)
-            .orElseThrow(() -> new InvalidCaseException("There is no " + file + "."))) {
+    URL place =
+        files.apply(file).orElseThrow(() -> new InvalidCaseException("There is no " + file + "."));
+    try (InputStream in = place.openStream()) {
       return mapper.readTree(in);
     } catch (JsonProcessingException notReadable) {
       throw new InvalidCaseException(file + ": " + notReadable.getMessage());
@@ -144,9 +144,9 @@ public final class CaseFiles {
     }
   }
 
-  private static Optional<InputStream> open(Path file) {
+  private static Optional<URL> find(Path file) {
     try {
-      return Files.exists(file) ? Optional.of(Files.newInputStream(file)) : Optional.empty();
+      return Files.exists(file) ? Optional.of(file.toUri().toURL()) : Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
