@@ -64,6 +64,22 @@ class ReadmeTest {
         .contains(block("figures"));
   }
 
+  @Test
+  void theTableOfCommandsNamesEachCommandOnceAndNothingElse() throws IOException {
+    String readme = Files.readString(ROOT.resolve("README.md"));
+    String chapter = readme.split("## Commands\n", 2)[1].split("\n## ", 2)[0];
+    List<String> rows = chapter.lines().dropWhile(line -> !line.startsWith("| ---")).toList();
+    String help = CommandLineRun.of("--help").out().split("Commands:\n", 2)[1].split("\n\n", 2)[0];
+
+    assertThat(firstGroups("(?m)^\\| `(\\w+)", chapter))
+        .containsExactlyInAnyOrderElementsOf(firstGroups("(?m)^  ([a-z]+) ", help));
+    assertThat(rows).allMatch(line -> line.isEmpty() || line.startsWith("| "));
+  }
+
+  private static List<String> firstGroups(String pattern, String text) {
+    return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1)).toList();
+  }
+
   /** The lines between the braces of the main method. */
   private static List<String> bodyOf(String sample) {
     List<String> lines = sample.lines().toList();

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the standard SARIF 2.1.0 requires of a log, by its sections. */
+/** What the standard SARIF 2.1.0 requires of a log, by its sections; from memory. */
 class SarifLogTest {
 
   @TempDir Path folder;
