@@ -2,10 +2,13 @@ package org.brakerules.harness;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.brakerules.harness.changes.Changes;
+import org.brakerules.harness.changes.Recording;
 import org.brakerules.linter.RuleLinter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -30,6 +33,8 @@ import picocli.CommandLine.Parameters;
     })
 final class ChangesCommand implements Callable<Integer> {
 
+  private static final String RULES = "org/brakerules/rules";
+
   private final Terminal terminal;
 
   @Parameters(
@@ -51,7 +56,9 @@ final class ChangesCommand implements Callable<Integer> {
   @Option(
       names = "--record",
       paramLabel = "VERSION",
-      description = "Put the rule base on record as this release instead.")
+      description =
+          "Put the rule base on record as this release instead, such as 1.2.3: newer than every one"
+              + " on record, and the newest section of the changelog, with its day.")
   private Optional<String> version = Optional.empty();
 
   ChangesCommand(Terminal terminal) {
@@ -62,13 +69,24 @@ final class ChangesCommand implements Callable<Integer> {
   public Integer call() {
     try {
       return run().number();
+    } catch (FileSystemException failure) {
+      return complain(failure.getFile() + " cannot be read or written");
     } catch (IOException | UncheckedIOException e) {
-      terminal.complain("brake changes: a file cannot be read or written: " + e.getMessage());
-      return ExitCode.NO_ACCESS.number();
+      return complain(String.valueOf(e.getMessage()));
     }
   }
 
+  private int complain(String message) {
+    terminal.complain("brake changes: " + message);
+    return ExitCode.NO_ACCESS.number();
+  }
+
   private ExitCode run() throws IOException {
+    if (!Files.isDirectory(resources.resolve(RULES))) {
+      throw new IOException(
+          "there is no folder %s in %s; name the folder that holds it, such as src/main/resources"
+              .formatted(RULES, resources));
+    }
     int mistakes = RuleLinter.lint(resources).size();
     if (mistakes > 0) {
       terminal.complain(
@@ -79,7 +97,13 @@ final class ChangesCommand implements Callable<Integer> {
   }
 
   private ExitCode record(String release) throws IOException {
-    terminal.out().println(release + " is on record: " + Changes.record(release, resources, docs));
+    Recording recording = Recording.of(release, resources, docs);
+    if (!recording.problems().isEmpty()) {
+      recording.problems().forEach(terminal::complain);
+      terminal.complain("brake changes: " + release + " is not put on record");
+      return ExitCode.WORK_LEFT;
+    }
+    terminal.out().println(release + " is on record: " + recording.write());
     return ExitCode.DONE;
   }
 

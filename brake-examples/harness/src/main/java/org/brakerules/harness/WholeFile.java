@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Writes a file beside its place and then moves it there, so that nobody finds half of it. */
-final class WholeFile {
+public final class WholeFile {
 
   private WholeFile() {}
 
@@ -16,7 +16,12 @@ final class WholeFile {
     return parent != null && Files.isWritable(parent) && !Files.isDirectory(file);
   }
 
-  static void write(Path file, String text) throws IOException {
+  /**
+   * Writes a file, or leaves what was there as it was.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public static void write(Path file, String text) throws IOException {
     Path whole = file.toAbsolutePath();
     Path beside = whole.resolveSibling(whole.getFileName() + ".part");
     try {

@@ -5,12 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.brakerules.harness.changelog.Changelog;
+import org.brakerules.harness.changelog.ChangelogSection;
 
 /** Asks of the changelog that it names each changed id, from which date, and for whom. */
 final class ChangeGuard {
-
-  private static final String FORM =
-      "- `%s`, from YYYY-MM-DD, who sees another verdict: what and why";
 
   private final Changelog changelog;
   private final Releases releases;
@@ -31,6 +30,8 @@ final class ChangeGuard {
   }
 
   private List<String> problems(List<Difference> differences) {
+    VerdictEntries entries =
+        VerdictEntries.in(open, new NamedIds(releases.idsWith(now)), differences);
     List<String> problems = new ArrayList<>();
     releases.unmentioned().stream()
         .map(
@@ -38,14 +39,10 @@ final class ChangeGuard {
                 changelog.file() + ": no section for " + file + "; begin it with \"## VERSION\"")
         .forEach(problems::add);
     notRecorded().forEach(problems::add);
-    unnamed(differences).forEach(problems::add);
-    entries().flatMap(this::incomplete).forEach(problems::add);
+    unnamed(differences, entries).forEach(problems::add);
+    entries.problems().map(told -> changelog.at(told.line()) + told.words()).forEach(problems::add);
     UsedAgain.problems(releases, now).forEach(problems::add);
     return problems;
-  }
-
-  private Stream<VerdictEntry> entries() {
-    return open.stream().flatMap(section -> section.verdicts().stream());
   }
 
   /** A section below the newest is of a release that nobody recorded. */
@@ -56,15 +53,16 @@ final class ChangeGuard {
             section ->
                 changelog.at(section.line())
                     + section.version()
-                    + " is not on record; put it there with brake changes --record "
+                    + " is not on record; go back to the rule base as it was released, and put it"
+                    + " there with brake changes --record "
                     + section.version());
   }
 
-  private Stream<String> unnamed(List<Difference> differences) {
-    Set<String> named = new HashSet<>();
-    entries().forEach(entry -> named.addAll(entry.ids()));
+  private Stream<String> unnamed(List<Difference> differences, VerdictEntries entries) {
+    Set<String> told = new HashSet<>(entries.named());
+    told.addAll(entries.namedInProse());
     return differences.stream()
-        .filter(difference -> !named.contains(difference.id()))
+        .filter(difference -> !told.contains(difference.id()))
         .map(this::unnamed);
   }
 
@@ -77,14 +75,6 @@ final class ChangeGuard {
                 difference.kind().inWords(),
                 difference.inWords(),
                 where,
-                FORM.formatted(difference.id()));
-  }
-
-  private Stream<String> incomplete(VerdictEntry entry) {
-    Stream<String> misspelt =
-        entry.ids().stream()
-            .filter(id -> !releases.knew(id) && !now.provisions().containsKey(id))
-            .map(id -> "`" + id + "` is no id of the rule base; name one that is");
-    return Stream.concat(misspelt, entry.unsaid()).map(changelog.at(entry.line())::concat);
+                VerdictEntries.form(difference.id()));
   }
 }

@@ -1,12 +1,9 @@
 package org.brakerules.harness.changes;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.brakerules.trial.provision.Provisions;
 
 /** What differs from the last release, and what the changelog leaves unsaid of it. */
 public final class Changes {
@@ -29,32 +26,16 @@ public final class Changes {
    * @throws IOException if a file is not there or not as it should be
    */
   public static Changes of(Path resources, Path docs) throws IOException {
-    Changelog changelog = Changelog.read(docs.resolve("CHANGELOG.md"));
-    Releases releases = Releases.in(docs.resolve("releases"), changelog);
-    Release now = Release.of("now", Provisions.in(resources));
+    Docs read = Docs.in(docs);
+    return of(read, Releases.in(read.releases(), read.changelog()), Release.now(resources));
+  }
+
+  static Changes of(Docs docs, Releases releases, Release now) {
     List<Difference> differences = Difference.between(releases.last(), now);
     return new Changes(
         releases.last().version(),
         differences,
-        ChangeGuard.problems(changelog, releases, now, differences));
-  }
-
-  /**
-   * Puts a rule base on record as released. A record is never written anew.
-   *
-   * @param version the version, such as {@code 0.1.0}
-   * @return the file
-   * @throws IOException if the version is on record, or a file cannot be read or written
-   */
-  public static Path record(String version, Path resources, Path docs) throws IOException {
-    Path folder = Files.createDirectories(docs.resolve("releases"));
-    Path file = folder.resolve(version + ReleaseFile.ENDING);
-    if (Files.exists(file)) {
-      throw new FileAlreadyExistsException(
-          file.toString(), null, "it is on record; a release does not change afterwards");
-    }
-    ReleaseFile.write(file, Release.of(version, Provisions.in(resources)));
-    return file;
+        ChangeGuard.problems(docs.changelog(), releases, now, differences));
   }
 
   /** What differs: each id, what happened, the lines that went and those that came. */

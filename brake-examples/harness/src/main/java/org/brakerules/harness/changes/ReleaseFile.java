@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.brakerules.harness.WholeFile;
 import org.brakerules.trial.provision.Provision;
 import org.brakerules.trial.provision.Provision.Kind;
 
@@ -32,6 +33,7 @@ final class ReleaseFile {
 
   private ReleaseFile() {}
 
+  /** Writes a record whole or not at all. */
   static void write(Path file, Release release) throws IOException {
     StringWriter text = new StringWriter();
     try (SequenceWriter rows = MAPPER.writer(SCHEMA).writeValues(text)) {
@@ -41,7 +43,13 @@ final class ReleaseFile {
         }
       }
     }
-    Files.writeString(file, text.toString());
+    WholeFile.write(file, text.toString());
+  }
+
+  /** The version that the name of a record says. */
+  static String version(Path file) {
+    String name = file.getFileName().toString();
+    return name.substring(0, name.length() - ENDING.length());
   }
 
   private static Map<String, String> row(Provision provision, String line) {
@@ -62,12 +70,10 @@ final class ReleaseFile {
         MAPPER.readerForMapOf(String.class).with(SCHEMA).readValues(Files.readString(file))) {
       rows.forEachRemaining(
           row -> byId.computeIfAbsent(cell(row, "id"), id -> new ArrayList<>()).add(row));
-      String name = file.getFileName().toString();
-      return Release.of(
-          name.substring(0, name.length() - ENDING.length()),
-          byId.values().stream().map(ReleaseFile::provision).toList());
+      return Release.of(version(file), byId.values().stream().map(ReleaseFile::provision).toList());
     } catch (RuntimeException notAsWritten) {
-      throw new IOException(file + " is no record of a release: " + notAsWritten, notAsWritten);
+      throw new IOException(
+          file + " is no record of a release: " + notAsWritten.getMessage(), notAsWritten);
     }
   }
 

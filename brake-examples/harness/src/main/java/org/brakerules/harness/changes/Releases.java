@@ -6,7 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.brakerules.harness.changelog.Changelog;
+import org.brakerules.harness.changelog.ChangelogSection;
 
 /**
  * The releases on record, in the order of the changelog.
@@ -40,13 +44,20 @@ record Releases(List<Release> newestFirst, List<String> unmentioned) {
       }
     }
     if (known.isEmpty()) {
-      throw new IOException("there is no record of a release that " + changelog.file() + " names");
+      throw new IOException(
+          "there is no record of a release that "
+              + changelog.file()
+              + " names; put the last one on record with brake changes --record VERSION");
     }
     known.sort(Comparator.comparingInt(release -> mentioned.indexOf(release.version())));
     return new Releases(known, unmentioned);
   }
 
-  private static List<Path> files(Path folder) throws IOException {
+  /** The records in a folder, by name; none if there is no such folder. */
+  static List<Path> files(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .filter(file -> file.getFileName().toString().endsWith(ReleaseFile.ENDING))
@@ -60,8 +71,10 @@ record Releases(List<Release> newestFirst, List<String> unmentioned) {
     return newestFirst.get(0);
   }
 
-  /** Whether any release had an id. */
-  boolean knew(String id) {
-    return newestFirst.stream().anyMatch(release -> release.provisions().containsKey(id));
+  /** Every id that a release had, with those of the rule base. */
+  NavigableSet<String> idsWith(Release now) {
+    NavigableSet<String> ids = new TreeSet<>(now.provisions().keySet());
+    newestFirst.forEach(release -> ids.addAll(release.provisions().keySet()));
+    return ids;
   }
 }

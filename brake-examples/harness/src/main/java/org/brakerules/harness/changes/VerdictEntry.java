@@ -1,7 +1,5 @@
 package org.brakerules.harness.changes;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -9,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.brakerules.harness.changelog.ChangelogEntry;
 
 /**
  * An entry of the changelog that names ids, such as {@code - `DRUM-010`, from 2026-12-01, all drums
@@ -16,10 +15,12 @@ import java.util.stream.Stream;
  *
  * @param line its line in the changelog
  * @param ids the ids it names
- * @param from the first day on which the verdict is another; empty if it names none
+ * @param day the first day on which the verdict is another, as written; empty if it names none
  * @param who who sees another verdict; empty if it does not say
+ * @param behindIds all that follows the ids
  */
-record VerdictEntry(int line, List<String> ids, Optional<LocalDate> from, Optional<String> who) {
+record VerdictEntry(
+    int line, List<String> ids, Optional<String> day, Optional<String> who, String behindIds) {
 
   private static final Pattern ID = Pattern.compile("\\G(?:, and |, | and )?`([^`]+)`");
   private static final Pattern FROM_AND_WHO =
@@ -30,46 +31,56 @@ record VerdictEntry(int line, List<String> ids, Optional<LocalDate> from, Option
     ids = List.copyOf(ids);
   }
 
-  /** Reads the text behind the dash; one that begins with no id is prose and names none. */
-  static VerdictEntry read(int line, String text) {
+  /** Reads an entry; one that begins with no id in backticks is prose and names none. */
+  static VerdictEntry read(ChangelogEntry entry) {
     List<String> ids = new ArrayList<>();
-    Matcher id = ID.matcher(text);
+    Matcher id = ID.matcher(entry.text());
     int end = 0;
     while (id.find()) {
       ids.add(Objects.requireNonNull(id.group(1)));
       end = id.end();
     }
-    Matcher rest = FROM_AND_WHO.matcher(text.substring(end));
+    String behind = entry.text().substring(end);
+    Matcher rest = FROM_AND_WHO.matcher(behind);
     rest.lookingAt();
     return new VerdictEntry(
-        line,
+        entry.line(),
         ids,
-        Optional.ofNullable(rest.group("day")).flatMap(VerdictEntry::day),
-        Optional.ofNullable(rest.group("who")));
+        Optional.ofNullable(rest.group("day")),
+        Optional.ofNullable(rest.group("who")),
+        behind);
   }
 
   /** What a reader of it would still have to ask, with what to write. */
   Stream<String> unsaid() {
-    String named = "`" + String.join("`, `", ids) + "`";
-    List<String> unsaid = new ArrayList<>();
-    if (from.isEmpty()) {
-      unsaid.add(
-          named + " from which day on? Write it behind the ids, such as \", from 2026-12-01\"");
-    }
-    if (who.isEmpty()) {
-      unsaid.add(
-          named
-              + " for whom? Write between the day and a colon who sees another verdict, such as"
-              + " \", all drums under us-federal:\"");
-    }
-    return unsaid.stream();
+    return Stream.of(unsaidDay(), unsaidWho()).flatMap(Optional::stream);
   }
 
-  private static Optional<LocalDate> day(String text) {
-    try {
-      return Optional.of(LocalDate.parse(text));
-    } catch (DateTimeException noDay) {
-      return Optional.empty();
+  private Optional<String> unsaidDay() {
+    if (day.isEmpty()) {
+      return Optional.of(
+          named() + " from which day on? Write it behind the ids, such as \", from 2026-12-01\"");
     }
+    return day.filter(text -> !CalendarDay.is(text))
+        .map(
+            text ->
+                named()
+                    + " from which day on? \""
+                    + text
+                    + "\" is no day of the calendar; write one as YYYY-MM-DD, such as \", from"
+                    + " 2026-12-01\"");
+  }
+
+  private Optional<String> unsaidWho() {
+    return who.isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            named()
+                + " for whom? Write between the day and a colon who sees another verdict, such as"
+                + " \", all drums under us-federal:\"");
+  }
+
+  private String named() {
+    return "`" + String.join("`, `", ids) + "`";
   }
 }

@@ -74,8 +74,9 @@ final class SmallProject {
         us-federal,Federal,80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE
         """);
     write("cautions.csv", "id,from,text,source\n");
-    record("0.1.0");
+    Files.createDirectories(docs);
     changelog("## 0.1.0 (2026-11-25)\n\nFirst release.\n");
+    record("0.1.0");
   }
 
   Path resources() {
@@ -106,8 +107,13 @@ final class SmallProject {
             .formatted(entries));
   }
 
-  void record(String version) throws IOException {
-    Changes.record(version, resources, docs);
+  /** Puts the rule base on record, and what is wrong with that comes back. */
+  List<String> record(String version) throws IOException {
+    Recording recording = Recording.of(version, resources, docs);
+    if (recording.problems().isEmpty()) {
+      recording.write();
+    }
+    return recording.problems().stream().map(this::withoutFolder).toList();
   }
 
   void replace(String file, String old, String young) throws IOException {
@@ -128,7 +134,7 @@ final class SmallProject {
     return Changes.of(resources, docs);
   }
 
-  private String withoutFolder(String problem) {
+  String withoutFolder(String problem) {
     return problem.replace(docs.toString().replace('\\', '/'), "docs");
   }
 

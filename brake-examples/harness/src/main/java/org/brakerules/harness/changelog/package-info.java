@@ -1,0 +1,5 @@
+/** Reads the changelog. */
+@NullMarked
+package org.brakerules.harness.changelog;
+
+import org.jspecify.annotations.NullMarked;
