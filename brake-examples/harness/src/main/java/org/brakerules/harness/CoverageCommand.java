@@ -32,7 +32,8 @@ import picocli.CommandLine.Parameters;
       "Runs the cases of the rule base and lists what they do not show: a rule that never fires, a"
           + " condition that never decides, a side of a limit, a point nobody reads, a source"
           + " nothing rests on.",
-      "What may stay open is listed with its reason in coverage-open.csv beside the rules."
+      "What may stay open is listed with its reason in coverage-open.csv beside the rules, a point"
+          + " that nobody reads in unread.csv."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

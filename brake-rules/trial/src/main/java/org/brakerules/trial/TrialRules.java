@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.brakerules.JobRefusedException;
+import org.brakerules.Rule;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.rule.WrittenRule;
@@ -20,6 +21,7 @@ import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
 import org.brakerules.linter.internal.base.RuleBaseReader;
 import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.trial.internal.written.WrittenRules;
 
@@ -95,6 +97,16 @@ public final class TrialRules {
   /** Which condition kept a rule from firing on a job; empty if it fires. */
   public Optional<String> whyNot(BrakeJob job, String ruleId) {
     return base.whyNot(job, ruleId);
+  }
+
+  /** Its rules, in the order of components and ids. */
+  public List<Rule> rules() {
+    return base.rules();
+  }
+
+  /** Which rule base it is. */
+  public RuleBaseVersion version() {
+    return base.version();
   }
 
   /** The rows of its limits. */

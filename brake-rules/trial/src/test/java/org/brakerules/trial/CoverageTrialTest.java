@@ -69,7 +69,31 @@ class CoverageTrialTest {
     assertThat(shown("CAMSHAFT-020", LOOSE, partner, SOUND))
         .containsExactly(
             "BeyondLimit( limit == \"camshaft.end-play.max\" ): [loose, partner] [sound]",
-            "Camshaft( wheelEnd == $wheelEnd ): [loose, partner] [partner]");
+            "Camshaft( wheelEnd == $wheelEnd ): [loose, partner] [] beside [partner]");
+  }
+
+  @Test
+  void a_condition_is_shown_to_fail_first_where_it_holds_at_no_other_end() throws IOException {
+    String cracked = "{ \"part\": \"camshaft\", \"crack\": \"seen\" }";
+    String newAndCracked =
+        "{ \"part\": \"camshaft\", \"condition\": \"new\", \"crack\": \"seen\" }";
+    TrialCase oneCracked = bothEnds("one cracked", cracked, SHAFT);
+    TrialCase oneNew = bothEnds("one new", newAndCracked, SHAFT);
+
+    assertThat(shown("CAMSHAFT-010", oneCracked, oneNew, SOUND))
+        .containsExactly(
+            "Camshaft( condition == Condition.AS_FOUND ): [one cracked] [one new]",
+            "Camshaft( crack == Sign.SEEN ): [one cracked] [sound, one new] beside [one cracked]",
+            "Camshaft( bent == Sign.SEEN ): [] [sound, one new] beside [one cracked]");
+  }
+
+  @Test
+  void a_case_of_another_component_is_near_only_if_it_names_the_rule() throws IOException {
+    TrialCase elsewhere = camshaft("elsewhere", "").beside("hose");
+    TrialCase naming = camshaft("naming", "").naming("CAMSHAFT-010").beside("hose");
+
+    assertThat(names(rule("CAMSHAFT-010", elsewhere, SOUND, naming).near()))
+        .containsExactly("naming", "sound");
   }
 
   @Test
@@ -182,11 +206,13 @@ class CoverageTrialTest {
   }
 
   @Test
-  void what_is_open_is_told_once_and_a_rule_that_never_fires_as_a_whole() throws IOException {
+  void what_is_open_is_told_and_of_a_rule_that_never_fires_each_condition() throws IOException {
     assertThat(open(coverage(CRACKED, BENT, SOUND, NEW, LOOSE)))
         .containsExactly(
             "condition-fails CAMSHAFT-020 Camshaft( wheelEnd == $wheelEnd )",
             "rule-fires CAMSHAFT-030",
+            "condition-holds CAMSHAFT-030 Camshaft( rust == Sign.SEEN )",
+            "condition-holds CAMSHAFT-030 not Drum( wheelEnd == $wheelEnd )",
             "condition-fails CAMSHAFT-030 not Drum( wheelEnd == $wheelEnd )",
             "limit-inside camshaft.end-play.max [axle.kind=drive]",
             "limit-on camshaft.end-play.max [axle.kind=drive]",
@@ -217,6 +243,20 @@ class CoverageTrialTest {
             new ListedItem("point", "camshaft.dents", "for the eye of the technician"));
     assertThat(coverage.notNeeded())
         .containsExactly(new ListedItem("rule-fires", "CAMSHAFT-010", "never seen"));
+  }
+
+  @Test
+  void a_point_in_unread_has_its_reason_there_and_one_that_is_read_is_no_row_too_many()
+      throws IOException {
+    base.write(
+        "unread.csv",
+        "id,reason\ncamshaft.dents,for the eye\ncamshaft.crack,read by a fact\nhose,no rule yet\n");
+    Coverage coverage = coverage(CRACKED);
+
+    assertThat(open(coverage)).doesNotContain("point camshaft.dents");
+    assertThat(coverage.mayStayOpen())
+        .containsExactly(new ListedItem("point", "camshaft.dents", "for the eye"));
+    assertThat(coverage.notNeeded()).isEmpty();
   }
 
   @Test
@@ -253,7 +293,14 @@ class CoverageTrialTest {
   }
 
   private static String shown(ConditionCoverage condition) {
-    return condition.text() + ": " + names(condition.holds()) + " " + names(condition.fails());
+    String beside =
+        condition.failsBeside().isEmpty() ? "" : " beside " + names(condition.failsBeside());
+    return condition.text()
+        + ": "
+        + names(condition.holds())
+        + " "
+        + names(condition.fails())
+        + beside;
   }
 
   private static Stream<String> sides(Coverage coverage) {

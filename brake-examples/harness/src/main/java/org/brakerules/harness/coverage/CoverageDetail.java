@@ -16,7 +16,7 @@ final class CoverageDetail {
   private static final int INDENT = 2;
   private static final int LABEL = 14;
 
-  /** Most rules are near in most cases: the part is there, and sound. */
+  /** So many near misses are enough to find the rest. */
   private static final int NEAR = 5;
 
   private final Coverage coverage;
@@ -46,7 +46,7 @@ final class CoverageDetail {
             condition -> {
               page.paragraph(INDENT, condition.text());
               line("  holds in", CoverageReport.shownBy(condition.holds()));
-              line("  fails in", CoverageReport.shownBy(condition.fails()));
+              line("  fails in", CoverageReport.failsIn(condition));
             });
   }
 

@@ -59,7 +59,10 @@ public final class CoverageHtml {
     contents();
     page.open("main");
     open(coverage.open());
-    listed("may-stay-open", "Open, with a reason in coverage-open.csv", coverage.mayStayOpen());
+    listed(
+        "may-stay-open",
+        "Open, with a reason in coverage-open.csv or unread.csv",
+        coverage.mayStayOpen());
     listed("not-open", "In coverage-open.csv, but not open", report.notNeeded());
     madeAlone(coverage.shownByMadeAlone());
     counts();

@@ -20,8 +20,8 @@ import org.brakerules.trial.coverage.SideCoverage;
 import org.brakerules.trial.coverage.SourceCoverage;
 
 /**
- * A coverage as JSON. Every field is there in every object. Cases that fire a rule are all named;
- * where many show something, their number is told with the first of them.
+ * A coverage as JSON. Every field is there in every object. Cases that fire a rule or come near it
+ * are all named; where many show something, their number is told with the first of them.
  */
 public final class CoverageJson {
 
@@ -83,24 +83,16 @@ public final class CoverageJson {
   private static void rule(RuleCoverage rule, ObjectNode json) {
     json.put("id", rule.id()).put("component", rule.component()).put("title", rule.title());
     each(json, "fires", rule.fires(), CoverageJson::name);
-    texts(
-        json.putObject("near").put("count", rule.near().size()), "ofComponent", ofComponent(rule));
+    each(json, "near", rule.near(), CoverageJson::name);
     each(json, "saidNear", rule.saidNear(), CoverageJson::name);
     each(json, "conditions", rule.conditions(), CoverageJson::condition);
-  }
-
-  /** In most cases of other components the part is there, and sound. */
-  private static List<String> ofComponent(RuleCoverage rule) {
-    return rule.near().stream()
-        .filter(name -> name.component().equals(rule.component()))
-        .map(CaseName::name)
-        .toList();
   }
 
   private static void condition(ConditionCoverage condition, ObjectNode json) {
     json.put("id", condition.id()).put("text", condition.text());
     cases(json, "holds", condition.holds());
     cases(json, "fails", condition.fails());
+    cases(json, "failsBeside", condition.failsBeside());
   }
 
   private static void limit(LimitCoverage limit, ObjectNode json) {

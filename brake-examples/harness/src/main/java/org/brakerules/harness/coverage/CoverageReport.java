@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.brakerules.trial.coverage.CaseName;
+import org.brakerules.trial.coverage.ConditionCoverage;
 import org.brakerules.trial.coverage.Coverage;
 import org.brakerules.trial.coverage.ListedItem;
 import org.brakerules.trial.coverage.SideCoverage;
@@ -87,7 +88,15 @@ public record CoverageReport(Coverage coverage, List<String> components, boolean
             + quoted(cases.get(0));
   }
 
-  /** The same of a side of a limit, with the readings made by the program. */
+  /** Where a condition fails, and whether only for one of several parts. */
+  static String failsIn(ConditionCoverage condition) {
+    return condition.fails().isEmpty() && condition.isSeenToFail()
+        ? shownBy(condition.failsBeside())
+            + ", for one part; for another, as at the other end of the axle, it holds"
+        : shownBy(condition.fails());
+  }
+
+  /** What shows a side of a limit, with the readings made by the program. */
   static String shownBy(SideCoverage side) {
     String made = side.made() > 0 ? number(side.made(), "made job") : "";
     if (side.cases().isEmpty()) {

@@ -35,7 +35,8 @@ public final class CoverageText {
     page.gap();
     page.paragraph(0, report.howShown());
     open(report.coverage().open());
-    listed("Open, with a reason in coverage-open.csv", report.coverage().mayStayOpen());
+    listed(
+        "Open, with a reason in coverage-open.csv or unread.csv", report.coverage().mayStayOpen());
     listed("In coverage-open.csv, but not open; take it out", report.notNeeded());
     madeAlone(report.coverage().shownByMadeAlone());
     counts();

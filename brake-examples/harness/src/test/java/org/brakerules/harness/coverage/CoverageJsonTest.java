@@ -54,10 +54,11 @@ class CoverageJsonTest {
           /counts/2/open                              | 4
           /shownByMadeJobsAlone/0                     | hub.run-out.max
           /rules/0/fires/0/case                       | A hose that <leaks>
-          /rules/0/near/count                         | 7
-          /rules/0/near/ofComponent/0                 | A tight hose
+          /rules/0/near/0/case                        | A tight hose
+          /rules/0/near/6/component                   | hub
           /rules/0/conditions/0/holds/count           | 1
           /rules/0/conditions/0/fails/count           | 0
+          /rules/0/conditions/0/failsBeside/count     | 0
           /limits/0/sides/0/side                      | inside
           /limits/0/sides/0/madeJobs                  | 2
           /limits/0/sides/2/side                      | no-reading

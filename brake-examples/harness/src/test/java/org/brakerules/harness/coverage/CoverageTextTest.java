@@ -108,7 +108,7 @@ class CoverageTextTest {
     assertThat(CoverageText.of(report))
         .contains(
             """
-            Open, with a reason in coverage-open.csv: 1
+            Open, with a reason in coverage-open.csv or unread.csv: 1
 
                 point             hub.crack
                                   No rule yet

@@ -75,6 +75,7 @@ final class SmallCoverage {
                 "HOSE-010 Hose( leak == Sign.SEEN )",
                 "Hose( leak == Sign.SEEN )",
                 List.of(LEAKS),
+                List.of(),
                 List.of())));
   }
 

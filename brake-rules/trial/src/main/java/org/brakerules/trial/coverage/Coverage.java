@@ -18,7 +18,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
  * @param limits the rows of limits, in the order of their tables
  * @param sources the sources, in the order of their table
  * @param points the inspection points, in the order of their tables
- * @param listed the rows of {@code coverage-open.csv}
+ * @param listed the rows of {@code coverage-open.csv}, and the open points of {@code unread.csv}
  */
 public record Coverage(
     RuleBaseVersion version,

@@ -1,7 +1,8 @@
 package org.brakerules.trial.coverage;
 
 /**
- * A row of {@code coverage-open.csv}: something that may stay open.
+ * Something that may stay open: a row of {@code coverage-open.csv}, or a point in {@code
+ * unread.csv}.
  *
  * @param what which kind of thing, such as {@code condition-fails}
  * @param id the rule, condition, row, source or point

@@ -8,4 +8,8 @@ package org.brakerules.trial.coverage;
  * @param component the component it belongs to; empty for a source
  * @param words what is open, as a sentence without its full stop
  */
-public record OpenItem(String what, String id, String component, String words) {}
+public record OpenItem(String what, String id, String component, String words) {
+
+  /** The kind of an inspection point that nobody reads. */
+  public static final String POINT = "point";
+}

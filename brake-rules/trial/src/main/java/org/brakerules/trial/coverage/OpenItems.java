@@ -19,7 +19,6 @@ final class OpenItems {
     return open.items;
   }
 
-  /** Where no case fires a rule or comes near it, its conditions are not told one by one. */
   private void rule(RuleCoverage rule) {
     if (rule.fires().isEmpty()) {
       add("rule-fires", rule.id(), rule.component(), "no case fires it");
@@ -28,10 +27,10 @@ final class OpenItems {
       add("rule-near", rule.id(), rule.component(), "no case comes near it");
     }
     for (ConditionCoverage condition : rule.conditions()) {
-      if (condition.holds().isEmpty() && !rule.fires().isEmpty()) {
+      if (condition.holds().isEmpty()) {
         add("condition-holds", condition.id(), rule.component(), "no case fires the rule by it");
       }
-      if (condition.fails().isEmpty() && !rule.near().isEmpty()) {
+      if (!condition.isSeenToFail()) {
         add("condition-fails", condition.id(), rule.component(), "no case in which it alone fails");
       }
     }
@@ -55,7 +54,7 @@ final class OpenItems {
 
   private void point(PointCoverage point) {
     if (!point.isRead()) {
-      add("point", point.id(), point.component(), "no rule and no limit reads it");
+      add(OpenItem.POINT, point.id(), point.component(), "no rule and no limit reads it");
     }
   }
 

@@ -8,8 +8,9 @@ import java.util.List;
  * @param id the id, such as {@code CAMSHAFT-BUSHING-010}
  * @param component the folder it lies in
  * @param title the title
- * @param fires the cases that fire it, those of its component first
- * @param near the cases in which all of its conditions hold but one, those of its component first
+ * @param fires the cases that fire it, those that name it first, then those of its component
+ * @param near the cases in which all of its conditions hold but one, as far as they name it or lie
+ *     beside its component; those that name it come first
  * @param saidNear the cases that call it a near miss, though more than one condition fails
  * @param conditions its conditions, in the order written
  */

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.trial.coverage.CaseName;
 import org.brakerules.trial.coverage.ConditionCoverage;
@@ -26,7 +28,9 @@ public final class RuleCoverages {
     this.tried = new TriedRule(rule);
     this.onCases =
         cases.stream()
-            .sorted(Comparator.comparing(one -> !one.name().component().equals(component())))
+            .sorted(
+                Comparator.comparing((BenchedCase one) -> !isNamedIn(one))
+                    .thenComparing(one -> !isOfComponent(one)))
             .map(one -> new OnCase(one, Trying.of(tried, one)))
             .toList();
   }
@@ -45,8 +49,8 @@ public final class RuleCoverages {
         component(),
         rule.name().substring(rule.id().length() + 1),
         cases(this::fires),
-        cases(one -> !fires(one) && one.trying().near()),
-        cases(one -> isNamed(one) && !fires(one) && !one.trying().near()),
+        cases(one -> isAbout(one) && !fires(one) && one.trying().near()),
+        cases(one -> isNamedIn(one.of()) && !fires(one) && !one.trying().near()),
         conditions());
   }
 
@@ -55,8 +59,17 @@ public final class RuleCoverages {
     return one.of().fired().contains(rule.name());
   }
 
-  private boolean isNamed(OnCase one) {
-    return one.of().named().contains(rule.id());
+  /** Elsewhere the part is there and sound, which comes near most rules and means nothing. */
+  private boolean isAbout(OnCase one) {
+    return isNamedIn(one.of()) || isOfComponent(one.of());
+  }
+
+  private boolean isNamedIn(BenchedCase one) {
+    return one.named().contains(rule.id());
+  }
+
+  private boolean isOfComponent(BenchedCase one) {
+    return one.name().component().equals(component());
   }
 
   private List<ConditionCoverage> conditions() {
@@ -84,7 +97,22 @@ public final class RuleCoverages {
         rule.id() + " " + text + (time > 1 ? " (" + time + ")" : ""),
         text,
         cases(one -> one.trying().holds(number)),
-        cases(one -> one.trying().fails(first)));
+        failing(first),
+        cases(one -> one.trying().fails(first) && fires(one)));
+  }
+
+  /** Where it also holds for another part, a reader would look at the wrong one. */
+  private List<CaseName> failing(int condition) {
+    Map<Boolean, List<CaseName>> holdingForAnother =
+        onCases.stream()
+            .filter(one -> one.trying().fails(condition) && !fires(one))
+            .collect(
+                Collectors.partitioningBy(
+                    one -> one.trying().holdsForAnother(condition),
+                    Collectors.mapping(one -> one.of().name(), Collectors.toList())));
+    return Stream.of(false, true)
+        .flatMap(another -> holdingForAnother.getOrDefault(another, List.of()).stream())
+        .toList();
   }
 
   private List<CaseName> cases(Predicate<OnCase> chosen) {

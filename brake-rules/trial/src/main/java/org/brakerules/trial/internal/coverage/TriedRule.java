@@ -37,7 +37,13 @@ final class TriedRule {
   record Variable(String name, Function<Object, Object> reader) {}
 
   /** Comparisons of which one at least must hold; the number is that of the first. */
-  record Test(int number, List<Comparison> anyOf) {}
+  record Test(int number, List<Comparison> anyOf) {
+
+    /** Whether it compares with no variable. */
+    boolean hasOwnValues() {
+      return anyOf.stream().allMatch(one -> one.fixed().isPresent());
+    }
+  }
 
   /** One comparison, with a value of its own or with that of a variable. */
   record Comparison(

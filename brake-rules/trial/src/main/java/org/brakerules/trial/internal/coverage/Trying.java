@@ -75,6 +75,22 @@ final class Trying {
     return fails.get(condition);
   }
 
+  /** Whether a condition with a value of its own holds for some fact, whatever else holds there. */
+  boolean holdsForAnother(int condition) {
+    return rule.steps().stream()
+        .filter(step -> !step.negated())
+        .anyMatch(
+            step ->
+                step.tests().stream()
+                    .filter(test -> test.number() == condition && test.hasOwnValues())
+                    .anyMatch(test -> holdsForAny(step, test)));
+  }
+
+  private boolean holdsForAny(Step step, Test test) {
+    return on.facts(step.type()).stream()
+        .anyMatch(fact -> holding(test, fact, new HashMap<>(), new BitSet()) > 0);
+  }
+
   private void goOn(Choice choice) {
     if (choice.next() == rule.steps().size()) {
       noteDown(choice);
