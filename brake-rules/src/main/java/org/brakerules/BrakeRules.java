@@ -142,20 +142,7 @@ public final class BrakeRules {
 
   /** Every rule, in the order of components and ids. */
   public List<Rule> rules() {
-    return base.engine().rules().stream()
-        .map(
-            rule ->
-                new Rule(
-                    rule.id(),
-                    rule.component(),
-                    rule.title(),
-                    rule.because(),
-                    rule.action(),
-                    rule.sources(),
-                    rule.verdict(),
-                    rule.reads(),
-                    rule.text()))
-        .toList();
+    return base.rules();
   }
 
   /**

@@ -2,11 +2,13 @@ package org.brakerules.internal;
 
 import java.util.List;
 import java.util.Optional;
+import org.brakerules.Rule;
 import org.brakerules.RuleAnswer;
 import org.brakerules.internal.decide.Bearings;
 import org.brakerules.internal.decide.DecisionMaker;
 import org.brakerules.internal.decide.WhatNext;
 import org.brakerules.internal.engine.RuleEngine;
+import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
@@ -35,9 +37,27 @@ public final class RuleBase {
     return tables;
   }
 
-  /** Its rules. */
+  /** Its rules as the engine asks them. */
   public RuleEngine engine() {
     return engine;
+  }
+
+  /** Its rules as a reader sees them, in the order of components and ids. */
+  public List<Rule> rules() {
+    return engine.rules().stream().map(RuleBase::rule).toList();
+  }
+
+  private static Rule rule(RuleText text) {
+    return new Rule(
+        text.id(),
+        text.component(),
+        text.title(),
+        text.because(),
+        text.action(),
+        text.sources(),
+        text.verdict(),
+        text.reads(),
+        text.text());
   }
 
   /** Which rule base it is. */

@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.brakerules.BrakeRules;
 import org.brakerules.harness.reference.ReferenceBook;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
     exitCodeList = {
       "0:the reference is written",
       "2:wrong usage",
-      "4:the folder or file cannot be written",
+      "3:the rules, their cases or their pages have mistakes",
+      "4:the rules cannot be read, or the folder or file cannot be written",
       "70:a mistake in this program"
     })
 final class ReferenceCommand implements Callable<Integer> {
@@ -46,30 +47,30 @@ final class ReferenceCommand implements Callable<Integer> {
           "The folder for Markdown or the file for HTML; folders are made if they are not there.")
   private Path target = Path.of("");
 
+  @Mixin private RulesOption rules = new RulesOption();
+
   ReferenceCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    ExitCode written = format == Format.HTML ? writeBook() : writePages();
-    return written.number();
-  }
-
-  private ExitCode writeBook() {
-    if (Files.isDirectory(target)) {
-      return complain(target + " is a folder; name a file, such as " + target.resolve("book.html"));
+    if (format == Format.HTML && Files.isDirectory(target)) {
+      return complain(target + " is a folder; name a file, such as " + target.resolve("book.html"))
+          .number();
     }
-    return write(Map.of(target, ReferenceBook.html(BrakeRules.standard())), "book");
+    if (format == Format.MARKDOWN && Files.isRegularFile(target)) {
+      return complain(target + " is a file; name a folder, or ask for --format html").number();
+    }
+    return rules.ask(terminal, folder -> write(rules.book(folder)));
   }
 
-  private ExitCode writePages() {
-    if (Files.isRegularFile(target)) {
-      return complain(target + " is a file; name a folder, or ask for --format html");
+  private ExitCode write(ReferenceBook book) {
+    if (format == Format.HTML) {
+      return write(Map.of(target, book.html()), "book");
     }
     Map<Path, String> files = new TreeMap<>();
-    ReferenceBook.pages(BrakeRules.standard())
-        .forEach((name, page) -> files.put(target.resolve(name), page));
+    book.pages().forEach((name, page) -> files.put(target.resolve(name), page));
     return write(files, files.size() + " pages");
   }
 

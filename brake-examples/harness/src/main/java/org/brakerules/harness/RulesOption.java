@@ -11,6 +11,8 @@ import org.brakerules.harness.cases.CaseOnTrial;
 import org.brakerules.harness.cases.CaseRunner;
 import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.harness.cases.RuleCase;
+import org.brakerules.harness.reference.BookMistake;
+import org.brakerules.harness.reference.ReferenceBook;
 import org.brakerules.linter.RuleLinter;
 import org.brakerules.trial.RuleBaseFolder;
 import org.brakerules.trial.TrialRules;
@@ -38,7 +40,7 @@ final class RulesOption {
   int ask(Terminal terminal, Work work) {
     try (RuleBaseFolder folder = folder()) {
       return work.with(folder).number();
-    } catch (InvalidCaseException | MistakenRulesException invalid) {
+    } catch (InvalidCaseException | MistakenRulesException | BookMistake invalid) {
       terminal.complain(String.valueOf(invalid.getMessage()));
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
@@ -91,6 +93,13 @@ final class RulesOption {
     return chosen == null
         ? Answers.of(BrakeRules.standard())
         : Answers.of(TrialRules.in(folder.path()));
+  }
+
+  /** The reference of the rules. */
+  ReferenceBook book(RuleBaseFolder folder) throws IOException {
+    return chosen == null
+        ? ReferenceBook.standard()
+        : ReferenceBook.of(TrialRules.in(folder.path()), folder.path());
   }
 
   private static int mistakes(Path folder) throws IOException {

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.Map;
 import java.util.TreeMap;
-import org.brakerules.BrakeRules;
 import org.brakerules.harness.reference.ReferenceBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever rule a report prints, an auditor finds it in the reference. */
 class PrintedReasonsTest {
 
-  private static final Map<String, String> PAGES = ReferenceBook.pages(BrakeRules.standard());
+  private static final Map<String, String> PAGES = ReferenceBook.standard().pages();
   private static final String ALL = String.join("\n", PAGES.values());
 
   @ParameterizedTest

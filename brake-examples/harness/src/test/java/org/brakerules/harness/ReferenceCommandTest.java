@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.brakerules.BrakeRules;
 import org.brakerules.harness.reference.ReferenceBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ReferenceCommandTest {
+
+  private static final Path RULES = Path.of("../../brake-rules/src/main/resources");
 
   @TempDir private Path folder;
 
@@ -23,7 +26,7 @@ class ReferenceCommandTest {
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).endsWith(" pages written to " + made + System.lineSeparator());
     assertThat(made.resolve("limits.md"))
-        .hasContent(ReferenceBook.pages(BrakeRules.standard()).get("limits.md"));
+        .hasContent(ReferenceBook.standard().pages().get("limits.md"));
   }
 
   @Test
@@ -103,6 +106,77 @@ class ReferenceCommandTest {
         .startsWith("brake reference: " + taken)
         .endsWith("; name another place")
         .doesNotContain("Exception");
+  }
+
+  @Test
+  void rules_in_a_folder_give_the_pages_that_the_build_would_make_of_them() throws IOException {
+    CommandLineRun run =
+        CommandLineRun.of("reference", "--rules", RULES.toString(), folder.toString());
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    ReferenceBook.standard()
+        .pages()
+        .forEach((name, page) -> assertThat(folder.resolve(name)).hasContent(page));
+  }
+
+  @Test
+  void an_author_sees_his_rule_before_anything_is_built() throws IOException {
+    Path rules = RulesCopy.in(folder.resolve("rules"));
+    Path hose = rules.resolve("org/brakerules/rules/hose/hose.drl");
+    Files.writeString(hose, Files.readString(hose).replace("HOSE-030 ", "HOSE-040 "));
+    Path pages = folder.resolve("pages");
+
+    CommandLineRun run =
+        CommandLineRun.of("reference", "--rules", rules.toString(), pages.toString());
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(Files.readString(pages.resolve("rules.md"))).contains("HOSE-040");
+    assertThat(Files.readString(pages.resolve("components/hose.md")))
+        .contains("- Not in a release of this program: `HOSE-040`.\n");
+  }
+
+  @Test
+  void rules_with_mistakes_are_sent_to_the_linter_and_nothing_is_written() throws IOException {
+    Path rules = RulesCopy.in(folder.resolve("rules"));
+    Path hose = rules.resolve("org/brakerules/rules/hose/hose.drl");
+    Files.writeString(hose, Files.readString(hose).replace("verdict.replace", "verdict.replase"));
+    Path pages = folder.resolve("pages");
+
+    CommandLineRun run =
+        CommandLineRun.of("reference", "--rules", rules.toString(), pages.toString());
+
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.complaints())
+        .singleElement()
+        .asString()
+        .startsWith(rules + ": the rules have mistakes (")
+        .endsWith("); see brake lint " + rules + " first");
+    assertThat(pages).doesNotExist();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          `# Hose [limits](limitz.md)` | links to "limitz.md", which is no page of the book; link to one that is, such as limits.md, or take the link out
+          Words without a title.     | does not begin with its title; write it on the first line, behind "# "
+          """)
+  void a_page_of_the_author_that_cannot_stand_in_the_book_is_told(String text, String mistake)
+      throws IOException {
+    Path rules = RulesCopy.in(folder.resolve("rules"));
+    Files.writeString(rules.resolve("org/brakerules/rules/hose/hose.md"), text);
+    Path book = folder.resolve("book.html");
+
+    CommandLineRun run =
+        CommandLineRun.of(
+            "reference", "--format", "html", "--rules", rules.toString(), book.toString());
+
+    assertThat(run.complaints()).containsExactly("components/hose.md " + mistake);
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(book).doesNotExist();
   }
 
   @Test

@@ -7,9 +7,9 @@ final class CautionsPage {
 
   private CautionsPage() {}
 
-  static Page page() {
+  static Page of(RuleBaseFiles files) {
     MarkdownTable table = new MarkdownTable("Caution", "From", "Text", "Source");
-    for (RuleBaseFile.Row caution : RuleBaseFile.rows("cautions.csv")) {
+    for (RuleBaseFiles.Row caution : files.rows("cautions.csv")) {
       table.row(
           "`" + caution.get("id") + "`",
           caution.get("from"),

@@ -14,9 +14,9 @@ record Clause(String citation, Material material) {
   static List<Clause> allOf(String source, Material material) {
     Stream<String> fromTables =
         Stream.of(
-                cited("cautions.csv", "source"),
-                cited("rule-sets.csv", "test-pressure-source"),
-                cited("rule-sets.csv", "automatic-adjusters-source"))
+                cited(material, "cautions.csv", "source"),
+                cited(material, "rule-sets.csv", "test-pressure-source"),
+                cited(material, "rule-sets.csv", "automatic-adjusters-source"))
             .flatMap(citations -> citations);
     Stream<Source> fromRules = material.rules().stream().flatMap(rule -> rule.source().stream());
     Stream<Source> fromLimits = material.limits().stream().map(Limit::source);
@@ -27,8 +27,8 @@ record Clause(String citation, Material material) {
     return citations.stream().map(citation -> new Clause(citation, material)).toList();
   }
 
-  private static Stream<String> cited(String file, String column) {
-    return RuleBaseFile.rows(file).stream().flatMap(row -> row.names(column).stream());
+  private static Stream<String> cited(Material material, String file, String column) {
+    return material.files().rows(file).stream().flatMap(row -> row.names(column).stream());
   }
 
   /** The rows of limits that cite it. */
@@ -72,7 +72,7 @@ record Clause(String citation, Material material) {
   }
 
   private List<String> naming(String file, String column) {
-    return RuleBaseFile.rows(file).stream()
+    return material.files().rows(file).stream()
         .filter(row -> row.names(column).contains(citation))
         .map(row -> row.get("id"))
         .toList();

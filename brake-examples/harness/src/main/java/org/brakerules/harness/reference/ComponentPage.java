@@ -16,15 +16,15 @@ final class ComponentPage {
 
   private final String component;
   private final Material material;
-  private final Changelog changelog;
+  private final History history;
   private final List<Rule> rules;
   private final List<Limit> limits;
-  private final List<RuleBaseFile.Row> points;
+  private final List<RuleBaseFiles.Row> points;
 
-  ComponentPage(String component, Material material, Changelog changelog) {
+  ComponentPage(String component, Material material, History history) {
     this.component = component;
     this.material = material;
-    this.changelog = changelog;
+    this.history = history;
     this.rules = material.rulesOf(component);
     this.limits = material.limitsOf(component);
     this.points = material.pointsOf(component);
@@ -32,14 +32,14 @@ final class ComponentPage {
 
   Page page() {
     String text =
-        RuleBaseFile.text(component + "/" + component + ".md").orElse(title())
+        material.files().text(component + "/" + component + ".md").orElse(title())
             + section("Findings and the rules they lead to", findings())
             + section("Limits", limits())
             + section("Inspection points", points())
             + new RuleChapter(material).of(rules)
             + new CaseChapter(material).of(material.casesOf(component))
             + "\n## History\n\n"
-            + changelog.historyOf(ids());
+            + history.of(ids());
     return new Page("components/" + component + ".md", text);
   }
 
@@ -91,7 +91,7 @@ final class ComponentPage {
     MarkdownTable table =
         new MarkdownTable(
             "Point", "From", "Needed", "Brake", "Applies to", "With", "How", "Read by");
-    for (RuleBaseFile.Row point : points) {
+    for (RuleBaseFiles.Row point : points) {
       table.row(
           "`" + point.get("id") + "`",
           point.get("needed-from"),

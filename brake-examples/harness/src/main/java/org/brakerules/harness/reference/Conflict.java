@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Two texts that do not say the same, and which of them the default follows. */
-record Conflict(RuleBaseFile.Row row) {
+record Conflict(RuleBaseFiles.Row row) {
 
-  static List<Conflict> all() {
-    return RuleBaseFile.rows("conflicts.csv").stream().map(Conflict::new).toList();
+  static List<Conflict> all(RuleBaseFiles files) {
+    return files.rows("conflicts.csv").stream().map(Conflict::new).toList();
   }
 
   String id() {

@@ -30,7 +30,7 @@ final class ConflictsPage {
   }
 
   private String conflict(Conflict conflict) {
-    RuleBaseFile.Row row = conflict.row();
+    RuleBaseFiles.Row row = conflict.row();
     MarkdownTable table = new MarkdownTable("Source", "Says");
     table.row(source(row.get("source-a")), row.get("says-a"));
     table.row(source(row.get("source-b")), row.get("says-b"));

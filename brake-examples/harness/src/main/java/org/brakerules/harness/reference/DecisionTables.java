@@ -11,10 +11,11 @@ final class DecisionTables {
   private static final Links LINKS = Links.FROM_THE_TOP;
 
   private final Material material;
-  private final List<RuleBaseFile.Row> rows = RuleBaseFile.rows("decision-tables.csv");
+  private final List<RuleBaseFiles.Row> rows;
 
   DecisionTables(Material material) {
     this.material = material;
+    this.rows = material.files().rows("decision-tables.csv");
   }
 
   Page page() {

@@ -31,7 +31,9 @@ final class HtmlPage {
     this.anchors = anchors;
     this.root = PARSER.parse(page.markdown());
     if (!(root.getFirstChild() instanceof Heading first) || first.getLevel() != 1) {
-      throw new IllegalStateException(page.file() + " does not begin with its title.");
+      throw new BookMistake(
+          page.file()
+              + " does not begin with its title; write it on the first line, behind \"# \"");
     }
     this.title = words(first);
     root.accept(new IntoTheBook());

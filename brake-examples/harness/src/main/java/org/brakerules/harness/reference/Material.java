@@ -1,14 +1,18 @@
 package org.brakerules.harness.reference;
 
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.BrakeRules;
 import org.brakerules.Rule;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.RuleCase;
 import org.brakerules.limit.Limit;
+import org.brakerules.trial.TrialRules;
 
 /**
  * What the book is made from, and who reads, cites and proves whom.
@@ -18,20 +22,52 @@ import org.brakerules.limit.Limit;
  * @param limits all rows of the limit tables
  * @param cases all cases
  * @param conflicts the conflicts between sources
+ * @param files the files of the rule base
  */
 record Material(
     List<String> components,
     List<Rule> rules,
     List<Limit> limits,
     List<RuleCase> cases,
-    List<Conflict> conflicts) {
+    List<Conflict> conflicts,
+    RuleBaseFiles files) {
 
-  static Material of(BrakeRules base) {
-    List<RuleCase> cases =
-        CaseFiles.ofThisArtifact().all().stream()
+  /** Of the rule base that this program brings. */
+  static Material standard() {
+    BrakeRules base = BrakeRules.standard();
+    return of(
+        base.rules(), base.limits(), CaseFiles.ofThisArtifact(), RuleBaseFiles.ofThisArtifact());
+  }
+
+  /** Of a rule base in a folder with {@code org/brakerules/rules} in it. */
+  static Material of(TrialRules rules, Path resources) {
+    CaseFiles cases = CaseFiles.in(resources, BrakeRules.standard().components());
+    return of(rules.rules(), rules.limits(), cases, RuleBaseFiles.in(resources));
+  }
+
+  private static Material of(
+      List<Rule> rules, List<Limit> limits, CaseFiles cases, RuleBaseFiles files) {
+    return new Material(
+        BrakeRules.standard().components(),
+        rules,
+        limits,
+        cases.all().stream()
             .sorted(Comparator.comparing(RuleCase::component).thenComparing(RuleCase::name))
-            .toList();
-    return new Material(base.components(), base.rules(), base.limits(), cases, Conflict.all());
+            .toList(),
+        Conflict.all(files),
+        files);
+  }
+
+  /** The ids of rules, limits and inspection points. */
+  Set<String> ids() {
+    return Stream.of(
+            rules.stream().map(Rule::id),
+            limits.stream().map(Limit::id),
+            components.stream()
+                .flatMap(component -> pointsOf(component).stream())
+                .map(point -> point.get("id")))
+        .flatMap(ids -> ids)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   List<Rule> rulesOf(String component) {
@@ -46,8 +82,8 @@ record Material(
     return cases.stream().filter(one -> one.component().equals(component)).toList();
   }
 
-  List<RuleBaseFile.Row> pointsOf(String component) {
-    return RuleBaseFile.rows(component + "/" + component + ".points.csv");
+  List<RuleBaseFiles.Row> pointsOf(String component) {
+    return files.rows(component + "/" + component + ".points.csv");
   }
 
   Optional<Rule> rule(String id) {

@@ -7,7 +7,7 @@ import org.brakerules.Rule;
 import org.brakerules.limit.Limit;
 
 /** The rules and limits that read an inspection point of a component. */
-record PointReaders(String component, RuleBaseFile.Row point, Material material) {
+record PointReaders(String component, RuleBaseFiles.Row point, Material material) {
 
   List<Rule> rules() {
     return material.readersOf(readName());

@@ -18,7 +18,7 @@ final class SourcesPage {
     MarkdownTable table =
         new MarkdownTable(
             "Source", "Title", "Standing", "Rule set", "Note", "Clauses, with what rests on each");
-    for (RuleBaseFile.Row source : RuleBaseFile.rows("sources.csv")) {
+    for (RuleBaseFiles.Row source : material.files().rows("sources.csv")) {
       table.row(
           "`" + source.get("id") + "`",
           source.get("title"),

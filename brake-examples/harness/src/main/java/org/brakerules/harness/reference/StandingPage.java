@@ -17,15 +17,17 @@ final class StandingPage {
       Set.of(Standing.COMMON_PRACTICE, Standing.MEMORY);
 
   private final Material material;
-  private final Set<String> weakSources = sources("common-practice", "memory");
-  private final Set<String> manuals = sources("government");
+  private final Set<String> weakSources;
+  private final Set<String> manuals;
 
   StandingPage(Material material) {
     this.material = material;
+    this.weakSources = sources(material, "common-practice", "memory");
+    this.manuals = sources(material, "government");
   }
 
-  private static Set<String> sources(String... standings) {
-    return RuleBaseFile.rows("sources.csv").stream()
+  private static Set<String> sources(Material material, String... standings) {
+    return material.files().rows("sources.csv").stream()
         .filter(row -> List.of(standings).contains(row.get("standing")))
         .map(row -> row.get("id"))
         .collect(Collectors.toSet());
@@ -102,7 +104,7 @@ final class StandingPage {
   }
 
   private Stream<String> weakCautions() {
-    return RuleBaseFile.rows("cautions.csv").stream()
+    return material.files().rows("cautions.csv").stream()
         .filter(
             row ->
                 row.names("source").stream().map(Citation::source).allMatch(weakSources::contains))
@@ -110,7 +112,7 @@ final class StandingPage {
   }
 
   private Stream<String> citedAsAWhole() {
-    return RuleBaseFile.rows("sources.csv").stream()
+    return material.files().rows("sources.csv").stream()
         .map(row -> row.get("id"))
         .filter(manuals::contains)
         .flatMap(id -> Clause.allOf(id, material).stream())

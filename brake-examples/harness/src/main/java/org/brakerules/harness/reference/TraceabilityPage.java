@@ -21,7 +21,9 @@ final class TraceabilityPage {
 
   Page page() {
     String sources =
-        RuleBaseFile.rows("sources.csv").stream().map(this::source).collect(Collectors.joining());
+        material.files().rows("sources.csv").stream()
+            .map(this::source)
+            .collect(Collectors.joining());
     return new Page(
         "traceability.md",
         """
@@ -36,7 +38,7 @@ final class TraceabilityPage {
             + sources);
   }
 
-  private String source(RuleBaseFile.Row source) {
+  private String source(RuleBaseFiles.Row source) {
     String id = source.get("id");
     return "\n## "
         + id
@@ -50,7 +52,7 @@ final class TraceabilityPage {
             .collect(Collectors.joining());
   }
 
-  private static boolean hasText(RuleBaseFile.Row source) {
+  private static boolean hasText(RuleBaseFiles.Row source) {
     return !WITHOUT_TEXT.contains(source.get("standing"));
   }
 

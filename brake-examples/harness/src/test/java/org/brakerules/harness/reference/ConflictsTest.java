@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.brakerules.BrakeRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -13,10 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The table of conflicts speaks of sources, limits and rules that are there. */
 class ConflictsTest {
 
-  private static final Material MATERIAL = Material.of(BrakeRules.standard());
+  private static final Material MATERIAL = Material.standard();
 
   static List<Conflict> conflicts() {
-    return Conflict.all();
+    return MATERIAL.conflicts();
   }
 
   @ParameterizedTest
@@ -45,7 +44,7 @@ class ConflictsTest {
   @MethodSource("conflicts")
   void what_is_from_memory_is_no_side_of_a_conflict(Conflict conflict) {
     Set<String> memory =
-        RuleBaseFile.rows("sources.csv").stream()
+        MATERIAL.files().rows("sources.csv").stream()
             .filter(row -> row.get("standing").equals("memory"))
             .map(row -> row.get("id"))
             .collect(Collectors.toSet());
@@ -60,7 +59,7 @@ class ConflictsTest {
 
   @Test
   void a_limit_and_a_rule_name_the_conflicts_that_concern_them() {
-    var pages = ReferenceBook.pages(BrakeRules.standard());
+    var pages = ReferenceBook.standard().pages();
     assertThat(pages.get("limits.md"))
         .contains("Sources differ: [pawl-torque](conflicts.md#pawl-torque)");
     assertThat(pages.get("components/slack-adjuster.md"))

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 class DecisionTablesTest {
 
   private static final BrakeRules RULES = BrakeRules.standard();
+  private static final RuleBaseFiles FILES = RuleBaseFiles.ofThisArtifact();
 
   @Test
   void every_name_in_a_row_is_a_rule_a_limit_or_an_inspection_point() {
@@ -35,14 +36,14 @@ class DecisionTablesTest {
   @Test
   void no_row_is_there_twice() {
     assertThat(
-            RuleBaseFile.rows("decision-tables.csv").stream()
+            FILES.rows("decision-tables.csv").stream()
                 .map(row -> row.get("table") + "|" + row.get("part") + "|" + row.get("sign")))
         .isNotEmpty()
         .doesNotHaveDuplicates();
   }
 
   private static Set<String> named() {
-    return RuleBaseFile.rows("decision-tables.csv").stream()
+    return FILES.rows("decision-tables.csv").stream()
         .flatMap(row -> row.names("rules").stream())
         .collect(Collectors.toSet());
   }
@@ -57,8 +58,7 @@ class DecisionTablesTest {
 
   private static Stream<String> points() {
     return RULES.components().stream()
-        .flatMap(
-            component -> RuleBaseFile.rows(component + "/" + component + ".points.csv").stream())
+        .flatMap(component -> FILES.rows(component + "/" + component + ".points.csv").stream())
         .map(row -> row.get("id"));
   }
 }

@@ -19,7 +19,7 @@ class HtmlBookTest {
 
   @BeforeAll
   static void makeTheBook() {
-    html = ReferenceBook.html(BrakeRules.standard());
+    html = ReferenceBook.standard().html();
     book = new ParsedBook(html);
   }
 
@@ -59,7 +59,7 @@ class HtmlBookTest {
 
   @Test
   void every_page_of_the_markdown_is_a_section_named_by_its_title() {
-    int pages = ReferenceBook.pages(BrakeRules.standard()).size();
+    int pages = ReferenceBook.standard().pages().size();
     assertThat(book.elements("section"))
         .hasSize(pages)
         .allSatisfy(
@@ -116,6 +116,6 @@ class HtmlBookTest {
 
   @Test
   void the_book_is_the_same_every_time() {
-    assertThat(ReferenceBook.html(BrakeRules.standard())).isEqualTo(html);
+    assertThat(ReferenceBook.standard().html()).isEqualTo(html);
   }
 }

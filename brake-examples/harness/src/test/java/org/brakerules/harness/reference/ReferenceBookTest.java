@@ -21,7 +21,7 @@ class ReferenceBookTest {
   private static final Path REFERENCE = Path.of("../../docs/reference");
 
   private static final BrakeRules RULES = BrakeRules.standard();
-  private static final SortedMap<String, String> PAGES = ReferenceBook.pages(RULES);
+  private static final SortedMap<String, String> PAGES = ReferenceBook.standard().pages();
 
   @Test
   void theCommittedPagesAreThoseOfTheRuleBase() throws IOException {

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.brakerules.BrakeRules;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -15,8 +14,7 @@ class StandingPageTest {
 
   /** The text of each section by its title. */
   private static final Map<String, String> SECTIONS =
-      Arrays.stream(
-              new StandingPage(Material.of(BrakeRules.standard())).page().markdown().split("\n## "))
+      Arrays.stream(new StandingPage(Material.standard()).page().markdown().split("\n## "))
           .collect(
               Collectors.toMap(text -> text.lines().findFirst().orElse(""), Function.identity()));
 

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.brakerules.BrakeRules;
 import org.brakerules.Rule;
 import org.brakerules.harness.cases.RuleCase;
 import org.brakerules.model.decision.Source;
@@ -17,12 +16,12 @@ import org.w3c.dom.Element;
 /** From the id a report prints it is three clicks to the clause and to the cases. */
 class ThreeClicksTest {
 
-  private static final Material MATERIAL = Material.of(BrakeRules.standard());
+  private static final Material MATERIAL = Material.standard();
   private static ParsedBook book = new ParsedBook("<html/>");
 
   @BeforeAll
   static void openTheBook() {
-    book = new ParsedBook(ReferenceBook.html(BrakeRules.standard()));
+    book = new ParsedBook(ReferenceBook.standard().html());
   }
 
   static List<Rule> rules() {
