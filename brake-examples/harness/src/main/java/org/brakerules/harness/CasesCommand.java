@@ -1,5 +1,6 @@
 package org.brakerules.harness;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.harness.cases.CaseFiles;
@@ -50,15 +51,18 @@ final class CasesCommand implements Callable<Integer> {
   private ExitCode run(CaseFiles cases, CaseRunner runner) {
     List<String> known = cases.components();
     components.forEach(component -> refuseUnknown(component, known));
-    List<CaseResult> results =
-        (components.isEmpty() ? known : components)
-            .stream()
-                .flatMap(component -> cases.cases(component).stream())
-                .map(runner::run)
-                .toList();
-    results.forEach(this::print);
+    List<String> chosen = components.isEmpty() ? known : components.stream().distinct().toList();
+    ProgressBar progress = ProgressBar.on(terminal, chosen.size());
+    List<CaseResult> results = new ArrayList<>();
+    for (String component : chosen) {
+      progress.at(component);
+      List<CaseResult> own = cases.cases(component).stream().map(runner::run).toList();
+      progress.oneDone();
+      own.forEach(this::print);
+      results.addAll(own);
+    }
     long failed = results.stream().filter(result -> !result.asExpected()).count();
-    terminal.out().printf("%d cases, %d not as expected%n", results.size(), failed);
+    terminal.out().printf("%s, %d not as expected%n", Counted.of(results.size(), "case"), failed);
     return failed == 0 ? ExitCode.DONE : ExitCode.WORK_LEFT;
   }
 
@@ -68,6 +72,7 @@ final class CasesCommand implements Callable<Integer> {
         .out()
         .printf("%s %s: %s%n", mark, result.ruleCase().component(), result.ruleCase().name());
     result.mismatches().forEach(mismatch -> terminal.out().printf("       %s%n", mismatch));
+    terminal.out().flush();
   }
 
   private static void refuseUnknown(String component, List<String> known) {

@@ -99,9 +99,12 @@ final class CoverageCommand implements Callable<Integer> {
   }
 
   private CoverageReport report(RuleBaseFolder folder, List<String> known) throws IOException {
-    List<CaseOnTrial> cases = rules.soundCases(folder);
+    ProgressBar progress = ProgressBar.on(terminal, rules.cases(folder).components().size() + 1);
+    List<CaseOnTrial> cases = rules.soundCases(folder, progress);
+    progress.at("what the cases show");
     Map<Limit, List<BrakeJob>> made = LimitCases.jobs(TrialRules.in(folder.path()).limits());
     Coverage coverage = CoverageTrial.of(folder.path(), cases, made);
+    progress.oneDone();
     return components.isEmpty()
         ? CoverageReport.ofAll(coverage, known)
         : CoverageReport.of(coverage, components);

@@ -65,7 +65,7 @@ final class LintRulesCommand implements Callable<Integer> {
       terminal.out().print(SarifLog.of(problems, folder));
     } else {
       problems.forEach(terminal.out()::println);
-      terminal.out().printf("%d problems%n", problems.size());
+      terminal.out().println(Counted.of(problems.size(), "problem"));
     }
     return problems.isEmpty() ? ExitCode.DONE : ExitCode.WORK_LEFT;
   }

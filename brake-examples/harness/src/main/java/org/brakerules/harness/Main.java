@@ -1,6 +1,7 @@
 package org.brakerules.harness;
 
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -64,6 +65,10 @@ public final class Main {
   }
 
   private int wrongUsage(ParameterException mistake, String[] args) {
+    Optional<UsageMistake> choice = OptionWords.mistake(mistake);
+    if (choice.isPresent()) {
+      return wrongUsage(choice.get().getMessage(), mistake.getCommandLine());
+    }
     List<String> near =
         mistake instanceof UnmatchedArgumentException unknown
             ? unknown.getSuggestions()

@@ -55,7 +55,8 @@ final class MutateCommand implements Callable<Integer> {
   private ExitCode mutate(RuleBaseFolder folder) throws IOException {
     List<String> known = rules.cases(folder).components();
     components.forEach(component -> refuseUnknown(component, known));
-    List<CaseOnTrial> cases = rules.soundCases(folder);
+    List<CaseOnTrial> cases =
+        rules.soundCases(folder, ProgressBar.on(terminal, rules.cases(folder).components().size()));
     return run(MutationTrial.of(folder.path(), cases), components.isEmpty() ? known : components);
   }
 
@@ -72,8 +73,8 @@ final class MutateCommand implements Callable<Integer> {
     terminal
         .out()
         .printf(
-            "%d changes, %d equivalent, %d not noticed%n",
-            sum(results, MutationResult::tried),
+            "%s, %d equivalent, %d not noticed%n",
+            Counted.of(sum(results, MutationResult::tried), "change"),
             sum(results, MutationResult::equivalent),
             sum(results, result -> result.survivors().size()));
     return results.stream().allMatch(MutationResult::isClean) ? ExitCode.DONE : ExitCode.WORK_LEFT;
@@ -83,9 +84,9 @@ final class MutateCommand implements Callable<Integer> {
     terminal
         .out()
         .printf(
-            "%s: %d changes, %d refused by the tables, %d equivalent, %d not noticed%n",
+            "%s: %s, %d refused by the tables, %d equivalent, %d not noticed%n",
             result.component(),
-            result.tried(),
+            Counted.of(result.tried(), "change"),
             result.refused(),
             result.equivalent(),
             result.survivors().size());

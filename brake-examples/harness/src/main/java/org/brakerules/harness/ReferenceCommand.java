@@ -71,7 +71,7 @@ final class ReferenceCommand implements Callable<Integer> {
     }
     Map<Path, String> files = new TreeMap<>();
     book.pages().forEach((name, page) -> files.put(target.resolve(name), page));
-    return write(files, files.size() + " pages");
+    return write(files, Counted.of(files.size(), "page"));
   }
 
   private ExitCode write(Map<Path, String> files, String what) {

@@ -3,16 +3,17 @@ package org.brakerules.harness;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.cases.Answers;
 import org.brakerules.harness.cases.CaseFiles;
 import org.brakerules.harness.cases.CaseOnTrial;
 import org.brakerules.harness.cases.CaseRunner;
-import org.brakerules.harness.cases.InvalidCaseException;
 import org.brakerules.harness.cases.RuleCase;
 import org.brakerules.harness.reference.BookMistake;
 import org.brakerules.harness.reference.ReferenceBook;
+import org.brakerules.linter.LintProblem;
 import org.brakerules.linter.RuleLinter;
 import org.brakerules.trial.RuleBaseFolder;
 import org.brakerules.trial.TrialRules;
@@ -40,8 +41,11 @@ final class RulesOption {
   int ask(Terminal terminal, Work work) {
     try (RuleBaseFolder folder = folder()) {
       return work.with(folder).number();
-    } catch (InvalidCaseException | MistakenRulesException | BookMistake invalid) {
+    } catch (BookMistake invalid) {
       terminal.complain(String.valueOf(invalid.getMessage()));
+      return ExitCode.INVALID_INPUT.number();
+    } catch (MistakenRulesException mistaken) {
+      mistaken.lines().forEach(terminal::complain);
       return ExitCode.INVALID_INPUT.number();
     } catch (IOException e) {
       terminal.complain("The rules cannot be read: " + e.getMessage());
@@ -55,12 +59,7 @@ final class RulesOption {
       return RuleBaseFolder.ofThisArtifact();
     }
     RuleBaseFolder rules = RuleBaseFolder.of(folder);
-    int mistakes = mistakes(folder);
-    if (mistakes > 0) {
-      throw new MistakenRulesException(
-          "%s: the rules have mistakes (%d); see brake lint %s first"
-              .formatted(folder, mistakes, folder));
-    }
+    refuseMistakes(folder);
     return rules;
   }
 
@@ -75,12 +74,22 @@ final class RulesOption {
    * The cases beside the rules, all of which come out as expected: of one that does not nothing
    * could be learnt.
    *
+   * @param folder the rules
+   * @param progress shows the component whose cases run
    * @throws MistakenRulesException if one does not
    */
-  List<CaseOnTrial> soundCases(RuleBaseFolder folder) throws IOException {
+  List<CaseOnTrial> soundCases(RuleBaseFolder folder, ProgressBar progress) throws IOException {
     CaseRunner runner = new CaseRunner(answers(folder));
-    List<RuleCase> all = cases(folder).all();
-    long failed = all.parallelStream().filter(one -> !runner.run(one).asExpected()).count();
+    CaseFiles files = cases(folder);
+    List<RuleCase> all = new ArrayList<>();
+    long failed = 0;
+    for (String component : files.components()) {
+      progress.at(component);
+      List<RuleCase> own = files.cases(component);
+      failed += own.parallelStream().filter(one -> !runner.run(one).asExpected()).count();
+      all.addAll(own);
+      progress.oneDone();
+    }
     if (failed > 0) {
       throw new MistakenRulesException(
           "%d of the cases did not come out as expected; see brake cases first".formatted(failed));
@@ -102,9 +111,12 @@ final class RulesOption {
         : ReferenceBook.of(TrialRules.in(folder.path()), folder.path());
   }
 
-  private static int mistakes(Path folder) throws IOException {
+  private static void refuseMistakes(Path folder) throws IOException {
     try {
-      return RuleLinter.lint(folder).size();
+      List<LintProblem> problems = RuleLinter.lint(folder);
+      if (!problems.isEmpty()) {
+        throw MistakenRulesException.of(folder, problems);
+      }
     } catch (UncheckedIOException unreadable) {
       throw new IOException(unreadable.getMessage(), unreadable);
     }

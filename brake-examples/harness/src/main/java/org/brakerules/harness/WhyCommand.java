@@ -100,8 +100,7 @@ final class WhyCommand implements Callable<Integer> {
     return decisions.stream()
         .filter(one -> one.part().toString().equals(part))
         .findFirst()
-        .orElseThrow(
-            () -> UsageMistake.unknown(part, "is no part of this job", paths, "known are"));
+        .orElseThrow(() -> new NearbyParts(paths).unknown(part));
   }
 
   private List<RuleAnswer> chosen(List<RuleAnswer> answers) {

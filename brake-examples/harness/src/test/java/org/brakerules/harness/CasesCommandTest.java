@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Pattern;
+import java.util.List;
 import java.util.stream.Stream;
 import org.brakerules.trial.RuleBaseFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CasesCommandTest {
 
@@ -53,20 +55,33 @@ class CasesCommandTest {
         .contains("of the cases did not come out as expected; see brake cases first");
   }
 
-  @Test
-  void rules_with_mistakes_are_not_asked(@TempDir Path folder) throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"cases", "mutate", "coverage"})
+  void mistakes_in_any_file_are_told_as_lint_tells_them_and_nothing_is_tried(
+      String command, @TempDir Path folder) throws IOException {
     Path rules = rulesIn(folder);
     Path hose = rules.resolve("hose/hose.drl");
-    Files.writeString(hose, Files.readString(hose).replace("verdict.replace", "verdict.replase"));
+    Files.writeString(hose, Files.readString(hose).replaceFirst("verdict.replace", "verdict.fit"));
+    Files.writeString(rules.resolve("drum/drum.cases.yaml"), "- case: Crack\n\tfires: DRUM-010\n");
+    Files.writeString(rules.resolve("coverage-open.csv"), "");
 
-    CommandLineRun run = CommandLineRun.of("cases", "--rules", folder.toString());
+    CommandLineRun run = CommandLineRun.of(command, "--rules", folder.toString(), "shoe");
 
     assertThat(run.exitCode()).isEqualTo(3);
-    assertThat(run.err())
-        .matches(
-            Pattern.quote(folder + ": the rules have mistakes (")
-                + "[0-9]+"
-                + Pattern.quote("); see brake lint " + folder + " first\n"));
+    assertThat(run.out()).isEmpty();
+    List<String> lint = CommandLineRun.of("lint", folder.toString()).out().lines().toList();
+    assertThat(lint).hasSize(4).last().isEqualTo("3 problems");
+    assertThat(run.complaints())
+        .containsExactlyElementsOf(
+            Stream.concat(
+                    lint.stream().limit(3), Stream.of(folder + ": 3 problems; mend them first"))
+                .toList());
+    assertThat(lint)
+        .startsWith(
+            "org/brakerules/rules/coverage-open.csv:1:1: [table-form] the table is empty -> begin"
+                + " it with \"what,id,reason\"",
+            "org/brakerules/rules/drum/drum.cases.yaml:2:1: [case-form] a tab, where only blanks"
+                + " may indent a line -> write two blanks instead of it");
   }
 
   @Test

@@ -91,7 +91,7 @@ class ChangesCommandTest {
     assertThat(run.out())
         .isEqualTo(
             """
-            1 differ from 0.1.0:
+            1 differs from 0.1.0:
             DRUM-010 (rule, changed)
               - then verdict.hold( $part )
               + then verdict.replace( $part )

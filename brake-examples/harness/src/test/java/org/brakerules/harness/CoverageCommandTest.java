@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CoverageCommandTest {
@@ -60,11 +61,31 @@ class CoverageCommandTest {
     assertThat(run.err()).contains("\"hoose\" is no component; did you mean hose?");
   }
 
-  @Test
-  void unknown_format_is_wrong_usage() {
-    CommandLineRun run = CommandLineRun.of("coverage", "--format", "pdf");
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          pdf  | write one of text, json, html
+          jsno | did you mean json?
+          """)
+  void unknown_format_is_answered_with_the_words_as_they_are_typed(String format, String hint) {
+    CommandLineRun run = CommandLineRun.of("coverage", "--format", format);
 
     assertThat(run.exitCode()).isEqualTo(2);
-    assertThat(run.err()).contains("TEXT, JSON, HTML");
+    assertThat(run.complaints())
+        .containsExactly(
+            "brake coverage: \"%s\" is no word for --format; %s (see brake coverage --help)"
+                .formatted(format, hint));
+  }
+
+  @Test
+  void unknown_colour_is_answered_with_the_words_as_they_are_typed() {
+    CommandLineRun run = CommandLineRun.of("decide", "--color", "blue", "job.json");
+
+    assertThat(run.complaints())
+        .containsExactly(
+            "brake decide: \"blue\" is no word for --color; write one of auto, always, never (see"
+                + " brake decide --help)");
   }
 }

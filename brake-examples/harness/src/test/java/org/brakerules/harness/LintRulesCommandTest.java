@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LintRulesCommandTest {
 
@@ -33,6 +35,12 @@ class LintRulesCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.out()).containsPattern("camshaft\\.drl:[0-9]+:");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 1 problem", "2, 2 problems"})
+  void problems_are_counted_in_words(int bad, String words) {
+    assertThat(Counted.of(bad, "problem")).isEqualTo(words);
   }
 
   @Test

@@ -3,6 +3,8 @@ package org.brakerules.harness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class WhyCommandTest {
 
@@ -35,6 +37,23 @@ class WhyCommandTest {
     CommandLineRun run = CommandLineRun.of("why", JOB, "axle2/left/camshaft", "CAMSHAFT-01");
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.err()).contains("\"CAMSHAFT-01\" is no rule on such a part; did you mean");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          camshaft         | axle2/left/camshaft?
+          camshaft-bushing | axle2/left/camshaft-bushing/head-end or axle2/left/camshaft-bushing/spline-end?
+          camshaft-bushin  | axle2/left/camshaft-bushing/head-end or axle2/left/camshaft-bushing/spline-end?
+          left/camshaf     | axle2/left/camshaft?
+          """)
+  void a_piece_of_a_path_is_answered_with_the_paths_that_have_it(String piece, String meant) {
+    assertThat(CommandLineRun.of("why", JOB, piece).complaints())
+        .containsExactly(
+            "brake why: \"%s\" is no part of this job; did you mean %s (see brake why --help)"
+                .formatted(piece, meant));
   }
 
   @Test

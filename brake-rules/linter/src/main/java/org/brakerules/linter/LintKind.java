@@ -65,6 +65,17 @@ public enum LintKind {
   LIMIT_GAP("Days between two rows of one limit on which neither holds"),
   LIMIT_FITS_NOTHING("A row of a limit that no part can ever be in"),
 
+  UNKNOWN_ID("A name in a table that nothing of the rule base has"),
+
+  CASE_FORM("A file of cases, or a key of one, that cannot be read"),
+  CASE_KEY("A key that no case has"),
+  CASE_NAME("A case without a name of its own"),
+  CASE_EXPECTS_NOTHING("A case that expects nothing"),
+  CASE_RULE("A rule that is in no rule file"),
+  CASE_PART("A part that no wheel end has"),
+  CASE_ANSWER("An answer that no part is ever given"),
+  CASE_JOB("A change that makes no brake job"),
+
   UNREAD_POINT("An inspection point that no rule and no limit reads"),
   UNREAD_PART("A kind of part that no rule looks at"),
   UNREAD_SIGN("A sign that no rule looks at"),

@@ -35,7 +35,9 @@ class LinterPageTest {
           "camshaft/camshaft.drl",
           "camshaft/camshaft.limits.csv",
           "camshaft/camshaft.points.csv",
-          "unread.csv");
+          "unread.csv",
+          "conflicts.csv",
+          "camshaft/camshaft.cases.yaml");
 
   private static final String MORE_LIMITS =
       """
@@ -51,6 +53,24 @@ class LinterPageTest {
       id,reason
       tone-ring,decided by another rule base
       hose.leak,decided by another rule base
+      """;
+
+  private static final String CONFLICTS =
+      """
+      id,what,source-a,says-a,source-b,says-b,default-takes,why,concerns
+      end-play,End play,COMMON-PRACTICE,0.030 in,,0.060 in,the former,It is the tighter.,camshaft.end-play.max;CAMSHAFT-020
+      """;
+
+  private static final String CASES =
+      """
+      - case: Cracked camshaft is replaced
+        fires: [CAMSHAFT-010]
+        change:
+          camshaft: { crack: seen }
+        then:
+          camshaft: replace
+      - case: Camshaft with end play at the limit
+        near: CAMSHAFT-020
       """;
 
   /** One row of the page. */
@@ -75,6 +95,9 @@ class LinterPageTest {
     rules.write("camshaft/camshaft.limits.csv", LIMITS + MORE_LIMITS);
     rules.write("camshaft/camshaft.points.csv", POINTS + MORE_POINTS);
     rules.write("unread.csv", UNREAD);
+    rules.write("conflicts.csv", CONFLICTS);
+    rules.write("camshaft/camshaft.cases.yaml", CASES);
+    rules.writeSoundWheelEnd();
     change("rest/rest.drl", "(?s)rule \"REST-\\d+ Anything about the tone ring.*?end\n", "");
     change(
         "rest/rest.drl", "Hose\\( .*?\\)", "Hose( bulging == Sign.SEEN || chafed == Sign.SEEN )");

@@ -102,6 +102,21 @@ final class SmallRuleBase {
     Files.writeString(path, text);
   }
 
+  /** Writes the sound wheel end of the rule base that ships, without its maker's limits. */
+  void writeSoundWheelEnd() throws IOException {
+    writeSoundWheelEnd("", "");
+  }
+
+  /** The same with one piece written otherwise. */
+  void writeSoundWheelEnd(String written, String instead) throws IOException {
+    String shipped = "../src/main/resources/org/brakerules/rules/sound-wheel-end.json";
+    String job = Files.readString(Path.of(shipped));
+    write(
+        "sound-wheel-end.json",
+        job.replaceFirst("(?s)\"makersLimits\": \\[.*?\\],", "")
+            .replace(written.isEmpty() ? job : written, instead));
+  }
+
   /** The problems of a rule with one piece written otherwise; a written \n breaks the line. */
   List<String> with(String rule, String written, String instead) throws IOException {
     String piece = unescaped(written);

@@ -1,6 +1,5 @@
 package org.brakerules.harness.cases;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -16,8 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.brakerules.BrakeRules;
+import org.brakerules.linter.cases.CaseChanges;
 
-/** The files of cases that lie beside the rules. */
+/** The files of cases that lie beside the rules; the linter has found nothing wrong with them. */
 public final class CaseFiles {
 
   private static final String RULES = "org/brakerules/rules/";
@@ -54,17 +54,12 @@ public final class CaseFiles {
     return components;
   }
 
-  /**
-   * The cases of a component.
-   *
-   * @throws InvalidCaseException if they are not written as they should be
-   */
+  /** The cases of a component. */
   public List<RuleCase> cases(String component) {
-    String file = file(component);
     JsonNode soundWheelEnd = soundWheelEnd();
     List<RuleCase> cases = new ArrayList<>();
-    for (JsonNode node : tree(new ObjectMapper(new YAMLFactory()), file)) {
-      cases.add(read(component, file + ", case " + (cases.size() + 1), node, soundWheelEnd));
+    for (JsonNode written : tree(new ObjectMapper(new YAMLFactory()), file(component))) {
+      cases.add(read(component, written, soundWheelEnd));
     }
     return cases;
   }
@@ -79,35 +74,23 @@ public final class CaseFiles {
     return tree(new ObjectMapper(), BASELINE);
   }
 
-  static RuleCase read(String component, String where, JsonNode node, JsonNode soundWheelEnd) {
-    CaseFields fields = new CaseFields(where, node);
-    RuleCase read =
-        new RuleCase(
-            component,
-            fields.text("case"),
-            soundWheelEnd,
-            new RuleCase.Changes(
-                fields.byName("job"),
-                fields.byName("unit"),
-                fields.byName("axle"),
-                fields.byName("layout"),
-                fields.byNameTwice("change"),
-                fields.texts("remove"),
-                fields.says("partner", "none"),
-                fields.says("partner", "none") ? Map.of() : fields.byNameTwice("partner"),
-                fields.byName("partnerLayout")),
-            new RuleCase.Expected(
-                fields.texts("fires"),
-                fields.texts("near"),
-                fields.text("fails"),
-                fields.textsByName("speaks"),
-                dispositions(fields),
-                fields.texts("holds"),
-                fields.texts("needs"),
-                fields.textByName("road")),
-            fields.text("source"));
-    fields.refuseOthers();
-    return read;
+  static RuleCase read(String component, JsonNode written, JsonNode soundWheelEnd) {
+    CaseFields fields = new CaseFields(written);
+    return new RuleCase(
+        component,
+        fields.text("case"),
+        soundWheelEnd,
+        CaseChanges.of(written),
+        new RuleCase.Expected(
+            fields.texts("fires"),
+            fields.texts("near"),
+            fields.text("fails"),
+            fields.textsByName("speaks"),
+            dispositions(fields),
+            fields.texts("holds"),
+            fields.texts("needs"),
+            fields.textByName("road")),
+        fields.text("source"));
   }
 
   /** What a case is about stands under then, part by part; what comes with it under also. */
@@ -116,16 +99,8 @@ public final class CaseFiles {
     fields
         .textsByName("also")
         .forEach(
-            (disposition, paths) ->
-                paths.forEach(path -> putOnce(fields, dispositions, path, disposition)));
+            (disposition, paths) -> paths.forEach(path -> dispositions.put(path, disposition)));
     return dispositions;
-  }
-
-  private static void putOnce(
-      CaseFields fields, Map<String, String> dispositions, String path, String disposition) {
-    if (dispositions.putIfAbsent(path, disposition) != null) {
-      throw fields.mistake("also names " + path + ", which is named already");
-    }
   }
 
   private static String file(String component) {
@@ -134,11 +109,9 @@ public final class CaseFiles {
 
   private JsonNode tree(ObjectMapper mapper, String file) {
     URL place =
-        files.apply(file).orElseThrow(() -> new InvalidCaseException("There is no " + file + "."));
+        files.apply(file).orElseThrow(() -> new IllegalStateException("There is no " + file + "."));
     try (InputStream in = place.openStream()) {
       return mapper.readTree(in);
-    } catch (JsonProcessingException notReadable) {
-      throw new InvalidCaseException(file + ": " + notReadable.getMessage());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -3,6 +3,7 @@ package org.brakerules.harness.cases;
 import java.util.List;
 import org.brakerules.BrakeRules;
 import org.brakerules.JobRefusedException;
+import org.brakerules.linter.cases.InvalidCaseException;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.json.InvalidJobException;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.limit.Limit;
+import org.brakerules.linter.cases.CaseJob;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.PartKind;
@@ -48,7 +49,7 @@ record LimitCase(Limit limit, String side, Quantity<?> reading, boolean passes) 
   }
 
   private CaseJob fitting() {
-    CaseJob job = CaseJob.sound();
+    CaseJob job = CaseJob.sound(CaseFiles.ofThisArtifact().soundWheelEnd());
     job.tree().put("ruleSet", limit.ruleSet().map(RuleSet::id).orElse("us-federal"));
     limit.from().or(limit::to).ifPresent(day -> job.tree().put("date", day.toString()));
     ObjectNode part = job.part(path());

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.brakerules.linter.cases.CaseJob;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.Needed;

@@ -3,6 +3,8 @@ package org.brakerules.harness.cases;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
+import org.brakerules.linter.cases.CaseChanges;
+import org.brakerules.linter.cases.CaseJob;
 
 /**
  * One case beside the rules of a component: what it changes on the sound wheel end, and what it
@@ -19,7 +21,7 @@ public record RuleCase(
     String component,
     String name,
     JsonNode soundWheelEnd,
-    Changes changes,
+    CaseChanges changes,
     Expected expected,
     String source) {
 
@@ -31,36 +33,6 @@ public record RuleCase(
   /** The job of the sound axle that what it does not name is compared with. */
   CaseJob soundAxle() {
     return CaseJob.of(soundWheelEnd, changes.soundAxle());
-  }
-
-  /**
-   * What a case changes.
-   *
-   * @param job fields of the job
-   * @param unit fields of the vehicle unit
-   * @param axle fields of the axle
-   * @param layout fields of the layout, at both ends of the axle
-   * @param parts fields of parts, by path below the wheel end; null takes a field away
-   * @param remove paths of parts that are taken out
-   * @param alone whether the wheel end across the axle is not in the job
-   * @param partner fields of parts across the axle
-   * @param partnerLayout fields of the layout across the axle
-   */
-  record Changes(
-      Map<String, JsonNode> job,
-      Map<String, JsonNode> unit,
-      Map<String, JsonNode> axle,
-      Map<String, JsonNode> layout,
-      Map<String, Map<String, JsonNode>> parts,
-      List<String> remove,
-      boolean alone,
-      Map<String, Map<String, JsonNode>> partner,
-      Map<String, JsonNode> partnerLayout) {
-
-    /** The sound axle that what is not named is compared with: built alike, nothing found. */
-    Changes soundAxle() {
-      return new Changes(job, unit, axle, layout, Map.of(), List.of(), alone, Map.of(), Map.of());
-    }
   }
 
   /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.brakerules.harness.Counted;
 
 /** What differs from the last release, and what the changelog leaves unsaid of it. */
 public final class Changes {
@@ -43,7 +44,7 @@ public final class Changes {
     String head =
         differences.isEmpty()
             ? "No rule, limit or point differs from " + since + "."
-            : "%d differ from %s:".formatted(differences.size(), since);
+            : Counted.of(differences.size(), "differs", "differ") + " from " + since + ":";
     return Stream.concat(Stream.of(head), differences.stream().flatMap(Changes::lines));
   }
 

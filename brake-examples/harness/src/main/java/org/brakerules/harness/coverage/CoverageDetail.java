@@ -1,6 +1,7 @@
 package org.brakerules.harness.coverage;
 
 import java.util.List;
+import org.brakerules.harness.Counted;
 import org.brakerules.harness.report.Page;
 import org.brakerules.trial.coverage.CaseName;
 import org.brakerules.trial.coverage.ClauseCoverage;
@@ -74,7 +75,7 @@ final class CoverageDetail {
   }
 
   private void cases(String label, List<CaseName> cases, int most) {
-    line(label, cases.isEmpty() ? "no case" : CoverageReport.number(cases.size(), "case"));
+    line(label, cases.isEmpty() ? "no case" : Counted.of(cases.size(), "case"));
     cases.stream().limit(most).forEach(name -> line("", name.toString()));
     if (cases.size() > most) {
       line("", "and %d more".formatted(cases.size() - most));

@@ -1,8 +1,8 @@
 package org.brakerules.harness.coverage;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
+import org.brakerules.harness.Counted;
 import org.brakerules.trial.coverage.CaseName;
 import org.brakerules.trial.coverage.ConditionCoverage;
 import org.brakerules.trial.coverage.Coverage;
@@ -57,32 +57,24 @@ public record CoverageReport(Coverage coverage, List<String> components, boolean
 
   /** What was run, and what counts for what. */
   String howShown() {
-    return ("%s, %s, %s and %s, shown by %d cases. Rules and their conditions are shown by the cases"
-            + " beside the rules alone. Limits are also shown by %d jobs that the program makes, each"
+    return ("%s, %s, %s and %s, shown by %s. Rules and their conditions are shown by the cases"
+            + " beside the rules alone. Limits are also shown by %s that the program makes, each"
             + " for one row: without a reading, and with readings just below, at and just above its"
             + " value in every unit of its kind.")
         .formatted(
-            number(coverage.rules().size(), "rule"),
-            number(coverage.limits().size(), "row", "rows") + " of limits",
-            number(coverage.points().size(), "inspection point"),
-            number(coverage.sources().size(), "source"),
-            coverage.cases(),
-            coverage.made());
-  }
-
-  static String number(int count, String thing) {
-    return number(count, thing, thing + "s");
-  }
-
-  static String number(int count, String one, String several) {
-    return String.format(Locale.ROOT, "%d %s", count, count == 1 ? one : several);
+            Counted.of(coverage.rules().size(), "rule"),
+            Counted.of(coverage.limits().size(), "row") + " of limits",
+            Counted.of(coverage.points().size(), "inspection point"),
+            Counted.of(coverage.sources().size(), "source"),
+            Counted.of(coverage.cases(), "case"),
+            Counted.of(coverage.made(), "job"));
   }
 
   /** How many cases, and the first of them. */
   static String shownBy(List<CaseName> cases) {
     return cases.isEmpty()
         ? "no case"
-        : number(cases.size(), "case")
+        : Counted.of(cases.size(), "case")
             + ", "
             + (cases.size() > 1 ? "such as " : "")
             + quoted(cases.get(0));
@@ -98,7 +90,7 @@ public record CoverageReport(Coverage coverage, List<String> components, boolean
 
   /** What shows a side of a limit, with the readings made by the program. */
   static String shownBy(SideCoverage side) {
-    String made = side.made() > 0 ? number(side.made(), "made job") : "";
+    String made = side.made() > 0 ? Counted.of(side.made(), "made job") : "";
     if (side.cases().isEmpty()) {
       return made.isEmpty() ? "no case" : made + ", no case";
     }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.brakerules.harness.Counted;
 import org.brakerules.harness.report.Palette.Ink;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
@@ -69,17 +70,17 @@ public final class DecisionReport {
   }
 
   private String inShort() {
-    return ("%d parts: %d on hold; %d to replace, %d undecided (%d of them not inspected),"
-            + " %d to adjust, %d to clean, %d go back")
+    return ("%s: %d on hold; %d to replace, %d undecided (%d of them not inspected),"
+            + " %d to adjust, %d to clean, %s")
         .formatted(
-            decision.decisions().size(),
+            Counted.of(decision.decisions().size(), "part"),
             count(Decision::hold),
             count(Disposition.REPLACE),
             count(Disposition.UNDECIDED),
             count(WheelEndNotes::isNotInspected),
             count(Disposition.ADJUST),
             count(Disposition.CLEAN),
-            count(Disposition.REUSE));
+            Counted.of(count(Disposition.REUSE), "goes back", "go back"));
   }
 
   private long count(Disposition disposition) {

@@ -70,7 +70,7 @@ class ChangesTest {
 
     assertThat(project.report())
         .containsExactly(
-            "1 differ from 0.1.0:",
+            "1 differs from 0.1.0:",
             "DRUM-020 (rule, changed)",
             "  - when $part : Drum( soaked == Sign.SEEN )",
             "  - then verdict.clean( $part )",
@@ -84,7 +84,7 @@ class ChangesTest {
 
     assertThat(project.report())
         .containsExactly(
-            "1 differ from 0.1.0:",
+            "1 differs from 0.1.0:",
             "drum.diameter.max (limit, changed)",
             "  - comparison at most | value 15.120 in | methods drum-gauge"
                 + " | applies-to layout.drumDiameter=15 in | source COMMON-PRACTICE",

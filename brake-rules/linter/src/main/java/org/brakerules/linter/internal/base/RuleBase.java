@@ -6,7 +6,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.brakerules.linter.internal.cases.AuthoredCase;
+import org.brakerules.linter.internal.cases.CaseFile;
 import org.brakerules.linter.internal.language.FactType;
+import org.brakerules.linter.internal.text.SourceText;
 import org.brakerules.model.part.PartKind;
 
 /**
@@ -17,6 +20,10 @@ import org.brakerules.model.part.PartKind;
  * @param ruleSets the table of rule sets
  * @param cautions the table of cautions
  * @param unread the table of what may stay unread; empty if there is none
+ * @param coverageOpen the table of what the cases may leave open; empty if there is none
+ * @param conflicts the table of conflicts between sources; empty if there is none
+ * @param decisionTables the rows of the trade's decision tables; empty if there are none
+ * @param soundWheelEnd the job that every case starts from; empty if there is none
  * @param strayFiles files that a rule compiler would read although they are no component's rules
  */
 public record RuleBase(
@@ -25,6 +32,10 @@ public record RuleBase(
     Table ruleSets,
     Table cautions,
     Optional<Table> unread,
+    Optional<Table> coverageOpen,
+    Optional<Table> conflicts,
+    Optional<Table> decisionTables,
+    Optional<SourceText> soundWheelEnd,
     List<String> strayFiles) {
 
   /** Keeps its own copies. */
@@ -45,8 +56,28 @@ public record RuleBase(
 
   /** All tables. */
   public Stream<Table> tables() {
-    Stream<Table> ofAll = Stream.concat(Stream.of(sources, ruleSets, cautions), unread.stream());
-    return Stream.concat(ofAll, Stream.concat(of(Component::limits), of(Component::points)));
+    return Stream.of(
+            Stream.of(sources, ruleSets, cautions),
+            Stream.of(unread, coverageOpen, conflicts, decisionTables).flatMap(Optional::stream),
+            of(Component::limits),
+            of(Component::points),
+            equivalentChanges())
+        .flatMap(Function.identity());
+  }
+
+  /** All files of cases. */
+  public Stream<CaseFile> caseFiles() {
+    return of(Component::cases);
+  }
+
+  /** All cases that could be read. */
+  public Stream<AuthoredCase> cases() {
+    return caseFiles().flatMap(file -> file.cases().stream());
+  }
+
+  /** All tables of changes that no case can notice. */
+  public Stream<Table> equivalentChanges() {
+    return of(Component::equivalentChanges);
   }
 
   /** All rows of all tables of limits. */
@@ -69,6 +100,11 @@ public record RuleBase(
     return unread.map(Table::rows).orElse(List.of());
   }
 
+  /** The ids of all rules. */
+  public Set<String> ruleIds() {
+    return rules().map(AuthoredRule::id).collect(Collectors.toUnmodifiableSet());
+  }
+
   /** The ids of all limits. */
   public Set<String> limitIds() {
     return ids(limits());
@@ -87,8 +123,8 @@ public record RuleBase(
         .anyMatch(row -> row.text("finds").equals("good"));
   }
 
-  private Stream<Table> of(Function<Component, Optional<Table>> table) {
-    return components.stream().map(table).flatMap(Optional::stream);
+  private <T> Stream<T> of(Function<Component, Optional<T>> file) {
+    return components.stream().map(file).flatMap(Optional::stream);
   }
 
   private static Set<String> ids(Stream<Row> rows) {

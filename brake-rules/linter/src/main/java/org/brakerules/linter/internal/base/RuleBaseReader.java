@@ -12,6 +12,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.brakerules.linter.internal.cases.CaseFile;
+import org.brakerules.linter.internal.cases.CaseFileReader;
 import org.brakerules.linter.internal.text.SourceText;
 
 /** Reads the folders of a rule base. */
@@ -23,54 +25,6 @@ public final class RuleBaseReader {
   /** Every ending that the rule compiler would pick up. */
   private static final Set<String> COMPILED =
       Set.of("drl", "drlx", "dsl", "dslr", "rdrl", "rdslr", "brl", "gdst", "xls", "xlsx", "bpmn2");
-
-  private static final List<String> LIMIT_COLUMNS =
-      List.of(
-          "id",
-          "part",
-          "property",
-          "comparison",
-          "value",
-          "station",
-          "methods",
-          "moment",
-          "applies-to",
-          "rule-set",
-          "from",
-          "to",
-          "source",
-          "note");
-
-  private static final List<String> POINT_COLUMNS =
-      List.of(
-          "id",
-          "part",
-          "property",
-          "at",
-          "needed-from",
-          "applies-to",
-          "needed",
-          "brake",
-          "finds",
-          "instrument",
-          "how");
-
-  private static final List<String> SOURCE_COLUMNS =
-      List.of("id", "title", "standing", "rule-set", "note");
-
-  private static final List<String> RULE_SET_COLUMNS =
-      List.of(
-          "id",
-          "title",
-          "test-pressure-least",
-          "test-pressure-most",
-          "test-pressure-source",
-          "automatic-adjusters-from",
-          "automatic-adjusters-source");
-
-  private static final List<String> UNREAD_COLUMNS = List.of("id", "reason");
-
-  private static final List<String> CAUTION_COLUMNS = List.of("id", "from", "text", "source");
 
   private final Path resources;
   private final Path rules;
@@ -103,26 +57,38 @@ public final class RuleBaseReader {
     }
     return new RuleBase(
         components,
-        table(rules.resolve("sources.csv"), SOURCE_COLUMNS),
-        table(rules.resolve("rule-sets.csv"), RULE_SET_COLUMNS),
-        table(rules.resolve("cautions.csv"), CAUTION_COLUMNS),
-        tableIfThere(rules.resolve("unread.csv"), UNREAD_COLUMNS),
+        table(rules.resolve("sources.csv"), Columns.SOURCES),
+        table(rules.resolve("rule-sets.csv"), Columns.RULE_SETS),
+        table(rules.resolve("cautions.csv"), Columns.CAUTIONS),
+        tableIfThere(rules.resolve("unread.csv"), Columns.UNREAD),
+        tableIfThere(rules.resolve("coverage-open.csv"), Columns.COVERAGE_OPEN),
+        tableIfThere(rules.resolve("conflicts.csv"), Columns.CONFLICTS),
+        tableIfThere(rules.resolve("decision-tables.csv"), Columns.DECISION_TABLES),
+        source(rules.resolve("sound-wheel-end.json")),
         strayFiles(components));
   }
 
   private Component component(Path folder) throws IOException {
     String name = folder.getFileName().toString();
-    Path ruleFile = folder.resolve(name + ".drl");
-    Optional<RuleFile> read =
-        Files.exists(ruleFile)
-            ? Optional.of(
-                RuleFileReader.read(name, new SourceText(relative(ruleFile), text(ruleFile))))
-            : Optional.empty();
     return new Component(
         name,
-        read,
-        ownTable(folder, "limits", LIMIT_COLUMNS),
-        ownTable(folder, "points", POINT_COLUMNS));
+        source(folder.resolve(name + ".drl")).map(text -> RuleFileReader.read(name, text)),
+        ownTable(folder, "limits", Columns.LIMITS),
+        ownTable(folder, "points", Columns.POINTS),
+        ownTable(folder, "equivalent-changes", Columns.EQUIVALENT_CHANGES),
+        cases(folder.resolve(name + ".cases.yaml")));
+  }
+
+  private Optional<CaseFile> cases(Path path) throws IOException {
+    return Files.exists(path)
+        ? Optional.of(CaseFileReader.read(relative(path), text(path)))
+        : Optional.empty();
+  }
+
+  private Optional<SourceText> source(Path path) throws IOException {
+    return Files.exists(path)
+        ? Optional.of(new SourceText(relative(path), text(path)))
+        : Optional.empty();
   }
 
   private Optional<Table> ownTable(Path folder, String what, List<String> columns)

@@ -19,6 +19,11 @@ public record Table(String file, List<Row> rows, List<Mistake> mistakes) {
     mistakes = List.copyOf(mistakes);
   }
 
+  /** Its rows, if they can be relied on: where its form is wrong, cells may have slipped. */
+  public List<Row> soundRows() {
+    return mistakes.isEmpty() ? rows : List.of();
+  }
+
   /** Everything that stands in a column. */
   public Set<String> column(String name) {
     return rows.stream().map(row -> row.text(name)).collect(Collectors.toUnmodifiableSet());

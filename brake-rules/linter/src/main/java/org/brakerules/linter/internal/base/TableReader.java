@@ -103,7 +103,7 @@ final class TableReader {
       return;
     }
     Spot start = line.get(0).spot();
-    if (line.size() != header.size()) {
+    if (line.size() != header.size() && !isWholeUnder(header, line)) {
       mistake(
           start,
           "the row has " + line.size() + " cells, the header " + header.size(),
@@ -114,6 +114,11 @@ final class TableReader {
       cells.put(header.get(i), line.get(i));
     }
     rows.add(new Row(start, cells));
+  }
+
+  /** A row with every cell is no mistake of its own where the header has lost a column. */
+  private boolean isWholeUnder(List<String> header, List<Cell> line) {
+    return !header.containsAll(columns) && line.size() == columns.size();
   }
 
   private String headerAsWritten() {

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Row;
 import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.base.Table;
 
 /** Some columns mean something when they are empty; these do not. */
 final class MissingCellCheck implements Check {
@@ -16,6 +17,11 @@ final class MissingCellCheck implements Check {
   private static final List<String> RULE_SETS = List.of("id", "title");
   private static final List<String> CAUTIONS = List.of("id", "from", "text");
   private static final List<String> UNREAD = List.of("id", "reason");
+  private static final List<String> EQUIVALENT_CHANGES = List.of("of", "change", "reason");
+  private static final List<String> COVERAGE_OPEN = List.of("what", "id", "reason");
+  private static final List<String> CONFLICTS =
+      List.of("id", "what", "source-a", "says-a", "says-b", "default-takes", "why", "concerns");
+  private static final List<String> DECISION_TABLES = List.of("table", "part", "sign");
 
   @Override
   public void check(RuleBase base, Findings findings) {
@@ -25,6 +31,14 @@ final class MissingCellCheck implements Check {
     check(base.ruleSets().rows().stream(), RULE_SETS, findings);
     check(base.cautions().rows().stream(), CAUTIONS, findings);
     check(base.unreadRows().stream(), UNREAD, findings);
+    check(rows(base.equivalentChanges()), EQUIVALENT_CHANGES, findings);
+    check(rows(base.coverageOpen().stream()), COVERAGE_OPEN, findings);
+    check(rows(base.conflicts().stream()), CONFLICTS, findings);
+    check(rows(base.decisionTables().stream()), DECISION_TABLES, findings);
+  }
+
+  private static Stream<Row> rows(Stream<Table> tables) {
+    return tables.flatMap(table -> table.rows().stream());
   }
 
   private static void check(Stream<Row> rows, List<String> columns, Findings findings) {

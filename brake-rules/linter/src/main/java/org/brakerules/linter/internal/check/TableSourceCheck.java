@@ -5,7 +5,7 @@ import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Cell;
 import org.brakerules.linter.internal.base.RuleBase;
 
-/** Every source a limit or caution cites is in the table of sources; a limit cites one. */
+/** Every source a table cites is in the table of sources; a limit cites one. */
 final class TableSourceCheck implements Check {
 
   @Override
@@ -14,6 +14,11 @@ final class TableSourceCheck implements Check {
         .map(row -> row.cell("source"))
         .forEach(cell -> check(cell, base, findings));
     base.limits().map(row -> row.cell("source")).forEach(cell -> checkSingle(cell, findings));
+    base.conflicts().stream()
+        .flatMap(table -> table.soundRows().stream())
+        .flatMap(row -> Stream.of(row.cell("source-a"), row.cell("source-b")))
+        .filter(cell -> !cell.text().isEmpty())
+        .forEach(cell -> check(cell, base, findings));
   }
 
   private static void checkSingle(Cell cell, Findings findings) {

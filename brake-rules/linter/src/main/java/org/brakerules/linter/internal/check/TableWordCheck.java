@@ -8,6 +8,7 @@ import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Cell;
 import org.brakerules.linter.internal.base.Row;
 import org.brakerules.linter.internal.base.RuleBase;
+import org.brakerules.linter.internal.language.OpenWords;
 import org.brakerules.linter.internal.language.Words;
 import org.brakerules.model.decision.Comparison;
 import org.brakerules.model.decision.Standing;
@@ -63,6 +64,9 @@ final class TableWordCheck implements Check {
   private static final List<Column> SOURCES =
       List.of(Column.of("standing", "standing of a source", Standing.class), RULE_SET);
 
+  private static final List<Column> COVERAGE_OPEN =
+      List.of(Column.of("what", "kind of thing that can be open", OpenWords.ALL));
+
   /** Whether a limit can compare in this way. */
   static boolean isComparison(String word) {
     return COMPARISONS.contains(word);
@@ -74,6 +78,8 @@ final class TableWordCheck implements Check {
     check(base.points(), POINTS, base, findings);
     check(base.cautions().rows().stream(), CAUTIONS, base, findings);
     check(base.sources().rows().stream(), SOURCES, base, findings);
+    base.coverageOpen()
+        .ifPresent(table -> check(table.rows().stream(), COVERAGE_OPEN, base, findings));
   }
 
   private static void check(

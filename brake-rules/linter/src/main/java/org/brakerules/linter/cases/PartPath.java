@@ -1,4 +1,4 @@
-package org.brakerules.harness.cases;
+package org.brakerules.linter.cases;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -11,7 +11,14 @@ import com.fasterxml.jackson.databind.JsonNode;
  */
 record PartPath(String kind, String station, int number) {
 
-  static PartPath parse(String path) {
+  /**
+   * Reads a path.
+   *
+   * @param path the path as written
+   * @param pointer where in the case it stands
+   * @throws InvalidCaseException if it is none
+   */
+  static PartPath parse(String path, String pointer) {
     String[] steps = path.split("/", -1);
     int last = steps.length - 1;
     boolean isNumbered = last > 0 && steps[last].matches("[1-9][0-9]?");
@@ -19,7 +26,9 @@ record PartPath(String kind, String station, int number) {
     int names = isNumbered ? last : last + 1;
     if (names > 2) {
       throw new InvalidCaseException(
-          "\"" + path + "\" is no part below a wheel end; write camshaft-bushing/head-end");
+          pointer,
+          "\"" + path + "\" is no part below a wheel end",
+          "write a path such as \"camshaft-bushing/head-end\"");
     }
     return new PartPath(steps[0], names == 2 ? steps[1] : "", number);
   }
