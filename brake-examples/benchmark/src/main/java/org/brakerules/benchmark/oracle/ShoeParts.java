@@ -114,8 +114,11 @@ final class ShoeParts {
           when(old(LINING).seen("liftedFromTable"), replace().of(old(SHOE)).atSameStation()),
           when(
               any(SHOE).renewed(),
+              replace().of(old(SHOE)),
+              replace().of(old(SHOE)).acrossAxle(),
               clean().of(old(RETURN_SPRING_PIN)),
-              look("stuck").of(old(RETURN_SPRING_PIN))));
+              look("stuck").of(old(RETURN_SPRING_PIN))),
+          when(fresh(SHOE), replace().of(old(SHOE)), replace().of(old(SHOE)).acrossAxle()));
 
   private static final List<Sentence> ROLLER_SENTENCES =
       List.of(
@@ -155,6 +158,8 @@ final class ShoeParts {
           when(any(RETURN_SPRING).missing(), replace()),
           when(old(RETURN_SPRING).disturbed(), replace()),
           when(any(RETURN_SPRING).seen("broken", "stretched", "wrongType"), replace()),
+          when(any(RETURN_SPRING).renewed(), replace().of(old(RETURN_SPRING)).acrossAxle()),
+          when(fresh(RETURN_SPRING), replace().of(old(RETURN_SPRING)).acrossAxle()),
           when(any(RETURN_SPRING_PIN).missing(), replace()),
           when(any(RETURN_SPRING_PIN).seen("stuck", "worn", "broken"), replace()),
           when(
@@ -173,7 +178,12 @@ final class ShoeParts {
               replace(),
               look("pocketWornOneWeb").of(old(SHOE)),
               look("anchorEndWornOneWeb").of(old(SHOE))),
-          when(fresh(SHOE_RETAINING_SPRING).seen("broken", "off"), replace()));
+          when(fresh(SHOE_RETAINING_SPRING).seen("broken", "off"), replace()),
+          when(
+              any(SHOE_RETAINING_SPRING).renewed(),
+              replace().of(old(SHOE_RETAINING_SPRING)).acrossAxle()),
+          when(
+              fresh(SHOE_RETAINING_SPRING), replace().of(old(SHOE_RETAINING_SPRING)).acrossAxle()));
 
   static final Group GROUP =
       new Group(POINTS, FIGURES, join(SHOE_SENTENCES, ROLLER_SENTENCES, SPRING_SENTENCES));
