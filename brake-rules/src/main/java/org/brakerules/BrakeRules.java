@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.compare.RuleSetComparison;
 import org.brakerules.figure.JobFigures;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.decide.PointsBefore;
@@ -13,6 +14,7 @@ import org.brakerules.internal.figure.FiguresMaker;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
+import org.brakerules.internal.vehicle.VehicleStatusMaker;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.RuleBaseVersion;
@@ -21,6 +23,7 @@ import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
+import org.brakerules.vehicle.VehicleStatus;
 
 /**
  * The rule base. Load it once and share it: it is immutable, and any number of threads may ask it
@@ -70,6 +73,17 @@ public final class BrakeRules {
   }
 
   /**
+   * Decides a job under its own rule set and under another, to be held side by side.
+   *
+   * @param job the job
+   * @param other the rule set to compare with; a maker's limit of the job holds under both
+   * @throws JobRefusedException if there is no such rule set, and as {@link #decide}
+   */
+  public RuleSetComparison compare(BrakeJob job, RuleSet other) {
+    return new RuleSetComparison(decide(job), decide(job.under(other)));
+  }
+
+  /**
    * Everything that can be worked out from the readings of a job, with the work shown.
    *
    * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
@@ -79,6 +93,16 @@ public final class BrakeRules {
     FiguresMaker maker = new FiguresMaker(job, tables, decision.decisions());
     return new JobFigures(
         version(), job.reference(), job.date(), job.ruleSet(), maker.wheelEnds(), maker.vehicle());
+  }
+
+  /**
+   * What axles and vehicle come to: what is unlike at the two ends of an axle, how many brakes
+   * count as defective, and what published criteria say of that.
+   *
+   * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
+   */
+  public VehicleStatus vehicle(BrakeJob job) {
+    return new VehicleStatusMaker(tables).of(job, decide(job));
   }
 
   /**

@@ -20,6 +20,7 @@ import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.table.LimitRow;
+import org.brakerules.internal.table.CsvTable;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Owner;
 import org.brakerules.internal.table.Selector.Fit;
@@ -210,7 +211,11 @@ class RuleBaseTest {
     Stream<Source> ofLimits = limits().stream().map(Limit::source);
     Stream<Source> ofCautions =
         TABLES.cautions().due(Scope.CAMSHAFT_OUT).stream().flatMap(one -> one.source().stream());
-    List<Source> cited = Stream.of(ofRules, ofLimits, ofCautions).flatMap(one -> one).toList();
+    Stream<Source> ofCriteria =
+        CsvTable.ofResource("/org/brakerules/work/criteria.csv").stream()
+            .map(row -> TABLES.sources().find(row.required("source")).orElseThrow());
+    List<Source> cited =
+        Stream.of(ofRules, ofLimits, ofCautions, ofCriteria).flatMap(one -> one).toList();
     assertThat(cited.stream().map(Source::id).distinct())
         .containsExactlyInAnyOrderElementsOf(TABLES.sources().ids());
   }

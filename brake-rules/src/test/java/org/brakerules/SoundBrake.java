@@ -12,6 +12,7 @@ import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.json.JobReader;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.part.BearingSetting;
 import org.brakerules.model.part.Part;
@@ -74,6 +75,11 @@ final class SoundBrake {
   /** The other end of the axle is in the job as well, as sound as this one. */
   SoundBrake withPartner() {
     return new SoundBrake(ChangedJob.withPartner(job, job.wheelEnds().findFirst().orElseThrow()));
+  }
+
+  /** The axle does something else than drive. */
+  SoundBrake axleKind(AxleKind kind) {
+    return new SoundBrake(ChangedJob.axles(job, kind));
   }
 
   SoundBrake scope(Scope scope) {

@@ -13,6 +13,7 @@ import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
 import org.brakerules.model.job.VehicleUnit;
 import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Part;
@@ -103,6 +104,23 @@ public final class ChangedJob {
         job,
         "units",
         job.units().stream().map(unit -> Records.with(unit, "builtOn", day)).toList());
+  }
+
+  /** Every axle does something else. */
+  public static BrakeJob axles(BrakeJob job, AxleKind kind) {
+    return Records.with(
+        job,
+        "units",
+        job.units().stream()
+            .map(
+                unit ->
+                    Records.with(
+                        unit,
+                        "axles",
+                        unit.axles().stream()
+                            .map(axle -> Records.with(axle, "kind", kind))
+                            .toList()))
+            .toList());
   }
 
   /** The same parts, built the same way, are across the axle as well. */

@@ -3,10 +3,12 @@ package org.brakerules.harness;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
+import org.brakerules.compare.RuleSetComparison;
+import org.brakerules.harness.report.ComparisonReport;
 import org.brakerules.harness.report.DecisionReport;
-import org.brakerules.harness.report.Palette;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.json.DecisionWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -44,6 +46,12 @@ final class DecideCommand implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--compare",
+      paramLabel = "RULESET",
+      description = "Print only what differs under another rule set, side by side, as text.")
+  private String compared = "";
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       description = "Colours: auto (only on a terminal, unless NO_COLOR is set), always or never.")
@@ -60,6 +68,9 @@ final class DecideCommand implements Callable<Integer> {
     if (files.stream().filter(JobFile.STANDARD_INPUT::equals).count() > 1) {
       throw new UsageMistake("standard input can be read once only; name - once");
     }
+    if (!compared.isEmpty()) {
+      refuseMistakesOfComparing();
+    }
     ExitCode worst = ExitCode.DONE;
     for (String file : files) {
       JobFile jobFile = new JobFile(file);
@@ -69,23 +80,49 @@ final class DecideCommand implements Callable<Integer> {
   }
 
   private ExitCode decide(JobFile file, BrakeJob job) {
+    if (!compared.isEmpty()) {
+      return compare(file, job);
+    }
     JobDecision decision = BrakeRules.standard().decide(job);
     print(file, decision);
     return decision.complete() ? ExitCode.DONE : ExitCode.WORK_LEFT;
   }
 
-  private void print(JobFile file, JobDecision decision) {
-    boolean isOneOfSeveral = files.size() > 1;
+  private void refuseMistakesOfComparing() {
     if (json) {
-      terminal.out().print(jsonOf(decision, isOneOfSeveral));
+      throw new UsageMistake("--compare prints text; leave --json out");
+    }
+    other();
+  }
+
+  private RuleSet other() {
+    return RuleSetName.read("--compare", compared, BrakeRules.standard().ruleSets().keySet());
+  }
+
+  private ExitCode compare(JobFile file, BrakeJob job) {
+    RuleSetComparison both = BrakeRules.standard().compare(job, other());
+    printText(ComparisonReport.of(both, titleOf(file)));
+    terminal.out().flush();
+    return both.here().complete() ? ExitCode.DONE : ExitCode.WORK_LEFT;
+  }
+
+  private void print(JobFile file, JobDecision decision) {
+    if (json) {
+      terminal.out().print(jsonOf(decision, files.size() > 1));
     } else {
-      Palette palette = colour.palette();
-      String title = isOneOfSeveral ? file.name() : "";
-      terminal.out().print(isFirstReport ? "" : "\n");
-      isFirstReport = false;
-      terminal.out().print(DecisionReport.of(decision, title, palette));
+      printText(DecisionReport.of(decision, titleOf(file), colour.palette()));
     }
     terminal.out().flush();
+  }
+
+  private void printText(String report) {
+    terminal.out().print(isFirstReport ? "" : "\n");
+    isFirstReport = false;
+    terminal.out().print(report);
+  }
+
+  private String titleOf(JobFile file) {
+    return files.size() > 1 ? file.name() : "";
   }
 
   private static String jsonOf(JobDecision decision, boolean onOneLine) {

@@ -21,6 +21,7 @@ public final class Main {
         new CommandLine(brake)
             .addSubcommand(new DecideCommand(terminal))
             .addSubcommand(new FiguresCommand(terminal))
+            .addSubcommand(new VehicleCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new WhyCommand(terminal))

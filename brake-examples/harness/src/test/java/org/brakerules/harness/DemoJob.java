@@ -15,7 +15,8 @@ enum DemoJob {
   TANDEM_AXLES("tandem-axles"),
   OIL_ON_THE_LINING("oil-on-the-lining"),
   CRACKED_DRUM("cracked-drum"),
-  DAMAGED_SPRING_BRAKE("damaged-spring-brake");
+  DAMAGED_SPRING_BRAKE("damaged-spring-brake"),
+  TRACTOR_AND_TRAILER("tractor-and-trailer");
 
   private final String name;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.brakerules.harness.reference.ReferenceBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,8 +124,10 @@ class ReferenceCommandTest {
   @Test
   void an_author_sees_his_rule_before_anything_is_built() throws IOException {
     Path rules = RulesCopy.in(folder.resolve("rules"));
-    Path hose = rules.resolve("org/brakerules/rules/hose/hose.drl");
-    Files.writeString(hose, Files.readString(hose).replace("HOSE-030 ", "HOSE-040 "));
+    for (String file : List.of("hose/hose.drl", "hose/hose.cases.yaml", "decision-tables.csv")) {
+      Path renamed = rules.resolve("org/brakerules/rules").resolve(file);
+      Files.writeString(renamed, Files.readString(renamed).replace("HOSE-030", "HOSE-040"));
+    }
     Path pages = folder.resolve("pages");
 
     CommandLineRun run =
@@ -148,10 +151,11 @@ class ReferenceCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(3);
     assertThat(run.complaints())
-        .singleElement()
-        .asString()
-        .startsWith(rules + ": the rules have mistakes (")
-        .endsWith("); see brake lint " + rules + " first");
+        .hasSize(4)
+        .contains(
+            "org/brakerules/rules/hose/hose.drl:17:11: [unknown-verdict] HOSE-010: there is no"
+                + " verdict \"replase\" -> write \"replace\"")
+        .endsWith(rules + ": 3 problems; mend them first");
     assertThat(pages).doesNotExist();
   }
 

@@ -71,6 +71,21 @@ public record BrakeJob(
     }
   }
 
+  /** The same job under another rule set. */
+  public BrakeJob under(RuleSet other) {
+    return new BrakeJob(
+        reference,
+        date,
+        other,
+        scope,
+        acceptance,
+        shimsAtHand,
+        sizes,
+        earlierLinings,
+        makersLimits,
+        units);
+  }
+
   /** Starts a job. */
   public static BrakeJobBuilder builder() {
     return new BrakeJobBuilder();

@@ -18,7 +18,7 @@ import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.quantity.Length;
 
 /** In what the two ends of an axle differ, of all that must be alike. */
-final class AcrossAxle {
+public final class AcrossAxle {
 
   private AcrossAxle() {}
 
@@ -47,7 +47,8 @@ final class AcrossAxle {
     return here.isPresent() && there.isPresent() && !here.equals(there);
   }
 
-  private static Optional<?> stated(WheelEnd end, AxleMatter matter) {
+  /** What one end states in a matter; empty if it states nothing. */
+  public static Optional<?> stated(WheelEnd end, AxleMatter matter) {
     ChamberSize chamber = end.layout().chamber();
     return switch (matter) {
       case CHAMBER_SIZE ->

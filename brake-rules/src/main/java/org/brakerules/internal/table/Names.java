@@ -16,12 +16,12 @@ public final class Names {
   }
 
   /** The names of all constants. */
-  static <E extends Enum<E>> List<String> all(Class<E> type) {
+  public static <E extends Enum<E>> List<String> all(Class<E> type) {
     return Arrays.stream(type.getEnumConstants()).map(Names::of).toList();
   }
 
   /** Finds a constant by its name. */
-  static <E extends Enum<E>> Optional<E> find(Class<E> type, String name) {
+  public static <E extends Enum<E>> Optional<E> find(Class<E> type, String name) {
     return Arrays.stream(type.getEnumConstants())
         .filter(constant -> of(constant).equals(name))
         .findFirst();

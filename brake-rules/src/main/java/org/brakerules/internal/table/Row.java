@@ -40,12 +40,14 @@ public record Row(String resource, int line, Map<String, String> cells) {
     return cell;
   }
 
-  Optional<String> optional(String column) {
+  /** The cell of a column; empty if nothing stands there. */
+  public Optional<String> optional(String column) {
     String cell = text(column);
     return cell.isEmpty() ? Optional.empty() : Optional.of(cell);
   }
 
-  List<String> list(String column) {
+  /** The entries of a cell, parted by semicolons. */
+  public List<String> list(String column) {
     return optional(column).stream()
         .flatMap(cell -> Arrays.stream(cell.split(";")))
         .map(String::strip)
@@ -57,7 +59,7 @@ public record Row(String resource, int line, Map<String, String> cells) {
   }
 
   /** Finds a name among those known; a wrong one is answered with the nearest. */
-  <T> T known(
+  public <T> T known(
       String name, String what, Function<String, Optional<T>> find, Collection<String> known) {
     return find.apply(name)
         .orElseThrow(

@@ -5,13 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.brakerules.harness.RuleSetName;
 import org.brakerules.harness.UsageMistake;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.json.InvalidJobException;
 import org.brakerules.model.json.JobReader;
 import org.brakerules.model.json.Problem;
-import org.brakerules.model.text.NearestName;
 
 /**
  * Reads an inspection from the options of a command. The options are read as the fields of a job
@@ -40,21 +40,12 @@ public final class InspectionReader {
    */
   public Inspection read(Map<String, String> layout, String scope, String date, String ruleSet) {
     Optional<RuleSet> asked =
-        ruleSet.isEmpty() ? Optional.empty() : Optional.of(new RuleSet(known(ruleSet)));
+        ruleSet.isEmpty()
+            ? Optional.empty()
+            : Optional.of(RuleSetName.read("--rule-set", ruleSet, ruleSets.keySet()));
     BrakeJob job = job(layout, scope, date);
     return new Inspection(
         job.wheelEnds().findFirst().orElseThrow().layout(), job.scope(), job.date(), asked);
-  }
-
-  private String known(String ruleSet) {
-    if (ruleSets.containsKey(ruleSet)) {
-      return ruleSet;
-    }
-    String hint =
-        NearestName.of(ruleSet, ruleSets.keySet())
-            .map(near -> "did you mean \"" + near + "\"?")
-            .orElseGet(() -> "known are " + String.join(", ", ruleSets.keySet()));
-    throw new UsageMistake("--rule-set: found \"" + ruleSet + "\"; " + hint);
   }
 
   private static BrakeJob job(Map<String, String> layout, String scope, String date) {
