@@ -24,10 +24,10 @@ final class DocumentText {
    * @throws InvalidJobException if the document is too large or not UTF-8
    * @throws UncheckedIOException if the stream cannot be read
    */
-  static String read(InputStream in) {
+  static String read(DocumentKind kind, InputStream in) {
     try {
       byte[] bytes = in.readNBytes(StrictJson.MOST_BYTES + 1);
-      refuseTooLarge(bytes.length);
+      refuseTooLarge(kind, bytes.length);
       return withoutMark(decoded(bytes));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -39,17 +39,21 @@ final class DocumentText {
    *
    * @throws InvalidJobException if the document is too large
    */
-  static String of(String text) {
-    refuseTooLarge(text.length());
+  static String of(DocumentKind kind, String text) {
+    refuseTooLarge(kind, text.length());
     return withoutMark(text);
   }
 
-  private static void refuseTooLarge(int size) {
+  private static void refuseTooLarge(DocumentKind kind, int size) {
     if (size > StrictJson.MOST_BYTES) {
       throw new InvalidJobException(
           List.of(
               new Problem(
-                  "", 1, 1, "a document of more than 5 MB", "a brake job of 5 MB at most")));
+                  "",
+                  1,
+                  1,
+                  "a document of more than 5 MB",
+                  "a " + kind.inFull() + " of 5 MB at most")));
     }
   }
 

@@ -26,7 +26,7 @@ public final class JobReader {
    * @throws InvalidJobException if the text is no brake job
    */
   public static BrakeJob read(String json) {
-    return job(DocumentText.of(json));
+    return job(DocumentText.of(DocumentKind.JOB, json));
   }
 
   /**
@@ -36,7 +36,7 @@ public final class JobReader {
    * @throws UncheckedIOException if the stream cannot be read
    */
   public static BrakeJob read(InputStream json) {
-    return job(DocumentText.read(json));
+    return job(DocumentText.read(DocumentKind.JOB, json));
   }
 
   /**
@@ -55,7 +55,7 @@ public final class JobReader {
 
   private static BrakeJob job(String document) {
     Problems problems = new Problems();
-    Node root = TreeReader.read(document, problems);
+    Node root = TreeReader.read(DocumentKind.JOB, document, problems);
     return new JobAssembly(problems).job(root).orElseThrow(problems::asException);
   }
 }

@@ -24,11 +24,13 @@ final class TreeReader {
               StrictJson.MOST_NAME_CHARACTERS,
               StrictJson.MOST_NUMBER_CHARACTERS);
 
+  private final DocumentKind kind;
   private final String document;
   private final JsonParser tokens;
   private final Problems problems;
 
-  private TreeReader(String document, JsonParser tokens, Problems problems) {
+  private TreeReader(DocumentKind kind, String document, JsonParser tokens, Problems problems) {
+    this.kind = kind;
     this.document = document;
     this.tokens = tokens;
     this.problems = problems;
@@ -37,11 +39,11 @@ final class TreeReader {
   /**
    * Reads the tree; a field that is there twice is a problem, of which the first is kept.
    *
-   * @throws InvalidJobException if the document is not JSON, or larger than any brake job
+   * @throws InvalidJobException if the document is not JSON, or larger than any of its kind
    */
-  static Node read(String document, Problems problems) {
+  static Node read(DocumentKind kind, String document, Problems problems) {
     try (JsonParser tokens = StrictJson.parser(document)) {
-      return new TreeReader(document, tokens, problems).document();
+      return new TreeReader(kind, document, tokens, problems).document();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -55,7 +57,10 @@ final class TreeReader {
     } catch (StreamConstraintsException tooLarge) {
       JsonLocation where = tokens.currentLocation();
       throw refused(
-          where.getLineNr(), where.getColumnNr(), "more than any brake job has", WITHIN_LIMITS);
+          where.getLineNr(),
+          where.getColumnNr(),
+          "more than any " + kind.inFull() + " has",
+          WITHIN_LIMITS);
     } catch (JsonParseException syntax) {
       throw notJson(syntax.getLocation());
     }
@@ -74,7 +79,10 @@ final class TreeReader {
   private InvalidJobException more(JsonLocation where) {
     String found = new SyntaxSlip(document, (int) where.getCharOffset()).found();
     return refused(
-        where.getLineNr(), where.getColumnNr(), found, "nothing after the end of the job");
+        where.getLineNr(),
+        where.getColumnNr(),
+        found,
+        "nothing after the end of the " + kind.inShort());
   }
 
   private Node node(@Nullable Spot parent, String step, @Nullable JsonToken token)

@@ -47,6 +47,9 @@ final class Blank {
     if (type == Sign.class) {
       return Sign.NOT_CHECKED;
     }
+    if (type == String.class) {
+      return "";
+    }
     return Arrays.stream(type.getEnumConstants())
         .filter(constant -> ((Enum<?>) constant).name().equals("UNKNOWN"))
         .findFirst()

@@ -1,5 +1,6 @@
 package org.brakerules.model.part;
 
+import java.util.regex.Pattern;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.Share;
 import org.brakerules.model.reading.Measurement;
@@ -9,6 +10,7 @@ import org.brakerules.model.reading.Station;
 @PartRecord
 public record Lining(
     Tag tag,
+    @Means("friction code on the edge, two letters as marked, such as FF") String frictionCode,
     @Means("loose lining") Sign loose,
     @Means("broken lining") Sign broken,
     @Means("loose rivet or bolt") Sign fastenerLoose,
@@ -43,9 +45,19 @@ public record Lining(
         Measurement<Share> crackDepth)
     implements Part {
 
-  /** Refuses a tag of another kind of part. */
+  private static final Pattern CODE = Pattern.compile("|[A-Z]{2}");
+
+  /**
+   * Refuses a tag of another kind of part, and a friction code that is not two letters.
+   *
+   * @throws IllegalArgumentException if the tag or the code is refused
+   */
   public Lining {
     tag.require(PartKind.LINING);
+    if (!CODE.matcher(frictionCode).matches()) {
+      throw new IllegalArgumentException(
+          "No friction code: \"" + frictionCode + "\"; write its two letters, such as FF");
+    }
   }
 
   /** Starts a lining as it was found. */

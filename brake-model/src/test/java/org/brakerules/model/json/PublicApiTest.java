@@ -17,9 +17,11 @@ class PublicApiTest {
       classes = {
         DecisionWriter.class,
         InvalidJobException.class,
+        InvalidShelfException.class,
         JobReader.class,
         JobWriter.class,
         JsonSchemas.class,
+        KitShelfReader.class,
         Problem.class
       })
   void public_signatures_have_no_type_of_the_json_library(Class<?> type) {

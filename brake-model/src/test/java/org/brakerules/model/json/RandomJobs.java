@@ -52,8 +52,11 @@ final class RandomJobs {
 
   private static final List<String> TEXTS = List.of("H-4417", "a \"b\" \\ c", "Größe 30", "🛠 {}");
 
-  /** The only texts of a layout or a part. */
+  /** The texts of a layout. */
   private static final List<String> CHAMBER_TYPES = List.of("", "9", "30", "B");
+
+  /** The texts of a part. */
+  private static final List<String> CODES = List.of("", "FF", "GH");
 
   private final Random random;
 
@@ -170,7 +173,7 @@ final class RandomJobs {
       return any(Arrays.asList(type.getEnumConstants()));
     }
     if (type == String.class) {
-      return any(CHAMBER_TYPES);
+      return component.getName().equals("frictionCode") ? any(CODES) : any(CHAMBER_TYPES);
     }
     if (type == Measurement.class) {
       return measurement(component);
