@@ -11,6 +11,8 @@ import org.brakerules.internal.RuleBase;
 import org.brakerules.internal.decide.PointsBefore;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.figure.FiguresMaker;
+import org.brakerules.internal.parts.PartsMaker;
+import org.brakerules.internal.parts.PartsTables;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
@@ -20,9 +22,13 @@ import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.kit.KitShelf;
 import org.brakerules.model.layout.Layout;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
+import org.brakerules.parts.Item;
+import org.brakerules.parts.KitCover;
+import org.brakerules.parts.PartsList;
 import org.brakerules.vehicle.VehicleStatus;
 
 /**
@@ -41,10 +47,12 @@ public final class BrakeRules {
 
   private final RuleBase base;
   private final Tables tables;
+  private final PartsTables partsTables;
 
   private BrakeRules(RuleBase base) {
     this.base = base;
     this.tables = base.tables();
+    this.partsTables = PartsTables.load(tables.sources());
   }
 
   /** The standard rule base that this artifact brings. It is loaded at the first call. */
@@ -103,6 +111,34 @@ public final class BrakeRules {
    */
   public VehicleStatus vehicle(BrakeJob job) {
     return new VehicleStatusMaker(tables).of(job, decide(job));
+  }
+
+  /**
+   * The parts list of a job: what to order, to keep, to save from the worn shoes and to look at.
+   *
+   * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
+   */
+  public PartsList parts(BrakeJob job) {
+    return partsMaker(job).list();
+  }
+
+  /**
+   * The parts list of a job with the kits of a shelf that cover it best.
+   *
+   * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
+   * @throws IllegalArgumentException if a kit holds what is none of the {@link #items}
+   */
+  public KitCover parts(BrakeJob job, KitShelf shelf) {
+    return partsMaker(job).cover(shelf);
+  }
+
+  private PartsMaker partsMaker(BrakeJob job) {
+    return new PartsMaker(job, decide(job), partsTables);
+  }
+
+  /** Everything a parts list or a kit can hold, in the order of parts lists. */
+  public List<Item> items() {
+    return partsTables.all();
   }
 
   /**

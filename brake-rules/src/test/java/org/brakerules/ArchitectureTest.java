@@ -124,12 +124,15 @@ class ArchitectureTest {
           .that()
           .resideInAnyPackage(
               "org.brakerules.calc",
+              "org.brakerules.calc.kit..",
               "org.brakerules.calc.play..",
               "org.brakerules.calc.shim..",
               "org.brakerules.calc.stroke..",
               "org.brakerules.calc.trust..",
               "org.brakerules.calc.wear..",
               "org.brakerules.figure..",
+              "org.brakerules.parts..",
+              "..internal.parts..",
               "..internal.figure..",
               "..internal.check..",
               "..internal.decide..",
@@ -147,7 +150,11 @@ class ArchitectureTest {
           .that()
           .arePublic()
           .and()
-          .resideInAnyPackage("org.brakerules", "org.brakerules.limit..", "org.brakerules.model..")
+          .resideInAnyPackage(
+              "org.brakerules",
+              "org.brakerules.limit..",
+              "org.brakerules.model..",
+              "org.brakerules.parts..")
           .and()
           .areNotInterfaces()
           .and()

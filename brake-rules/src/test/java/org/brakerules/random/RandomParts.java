@@ -96,7 +96,11 @@ final class RandomParts {
 
   /** A part with one thing about it that may be wrong, which its other properties do not hide. */
   private Part withOneOddity(Part part) {
-    RecordComponent odd = dice.any(Records.components(part.getClass()));
+    RecordComponent odd =
+        dice.any(
+            Records.components(part.getClass()).stream()
+                .filter(component -> component.getType() != String.class)
+                .toList());
     Object value =
         odd.getType() == Sign.class
             ? dice.any(List.of(Sign.SEEN, Sign.SEEN, Sign.NOT_CHECKED))
@@ -108,6 +112,9 @@ final class RandomParts {
     Class<?> type = component.getType();
     if (type == Tag.class) {
       return tag;
+    }
+    if (type == String.class) {
+      return frictionCode(tag);
     }
     boolean asked = aim.asksFor(tag.place().kind(), component) && dice.percent(90);
     if (type == Measurement.class) {
@@ -125,6 +132,12 @@ final class RandomParts {
                 type == Sign.class
                     ? sign(isGoodSign(tag.place().kind(), component.getName()), of)
                     : dice.state(type, of));
+  }
+
+  /** No dice are thrown for it, so that nothing else of a seed's job hangs on it. */
+  private static String frictionCode(Tag tag) {
+    int any = (tag.place() + tag.condition().name() + tag.disturbance().name()).hashCode();
+    return List.of("", "FF", "GG").get(Math.floorMod(any, 3));
   }
 
   private Sign sign(boolean goodNews, Mood of) {

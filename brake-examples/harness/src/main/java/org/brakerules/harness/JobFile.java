@@ -83,7 +83,7 @@ record JobFile(String argument) {
     }
   }
 
-  private static String reason(IOException failure) {
+  static String reason(IOException failure) {
     if (failure instanceof NoSuchFileException) {
       return "no such file";
     }

@@ -22,6 +22,7 @@ public final class Main {
             .addSubcommand(new DecideCommand(terminal))
             .addSubcommand(new FiguresCommand(terminal))
             .addSubcommand(new VehicleCommand(terminal))
+            .addSubcommand(new PartsCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new WhyCommand(terminal))

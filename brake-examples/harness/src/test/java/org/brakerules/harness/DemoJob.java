@@ -41,6 +41,11 @@ enum DemoJob {
     return Path.of("src", "test", "resources", "figures", name + ".txt");
   }
 
+  /** The parts list of the job as it was read and found right by a person. */
+  Path parts() {
+    return Path.of("src", "test", "resources", "parts", name + ".txt");
+  }
+
   /** The report of the job as it was read and found right by a person. */
   Path report() {
     return Path.of("src", "test", "resources", "reports", name + ".txt");

@@ -16,11 +16,20 @@ class HelpTest {
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
         .contains(
-            "decide", "needs", "cases", "coverage", "lint", "changes", "reference", "Exit codes");
+            "decide",
+            "parts",
+            "needs",
+            "cases",
+            "coverage",
+            "lint",
+            "changes",
+            "reference",
+            "Exit codes");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"decide", "needs", "cases", "coverage", "lint", "changes", "reference"})
+  @ValueSource(
+      strings = {"decide", "parts", "needs", "cases", "coverage", "lint", "changes", "reference"})
   void help_of_every_command_explains_its_exit_codes(String command) {
     CommandLineRun run = CommandLineRun.of(command, "--help");
 
@@ -38,7 +47,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, why, figures, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
+            "brake: name a command: decide, why, figures, parts, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
   }
 
   @Test

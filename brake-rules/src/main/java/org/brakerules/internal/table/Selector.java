@@ -91,7 +91,12 @@ public final class Selector {
     this.otherwise = otherwise;
   }
 
-  static Selector parse(Row row, String column, PartKind kind) {
+  /**
+   * Reads which parts of a kind a row is for.
+   *
+   * @throws RuleBaseException if the cell selects nothing that such a part can have
+   */
+  public static Selector parse(Row row, String column, PartKind kind) {
     if (row.text(column).equals(OTHERWISE)) {
       return new Selector(List.of(), true);
     }

@@ -1,0 +1,35 @@
+package org.brakerules.parts;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.brakerules.model.decision.RuleBaseVersion;
+import org.brakerules.model.job.RuleSet;
+
+/**
+ * The parts list of a job.
+ *
+ * @param ruleBase the rule base that decided
+ * @param reference the shop's own name for the job; may be empty
+ * @param date the day of the inspection
+ * @param ruleSet the rules that hold on the road
+ * @param wheelEnds every wheel end of the job and, where only one end of an axle is in the job, its
+ *     partner, in path order
+ * @param axles each axle, both ends together
+ * @param vehicle all axles together
+ */
+public record PartsList(
+    RuleBaseVersion ruleBase,
+    String reference,
+    LocalDate date,
+    RuleSet ruleSet,
+    List<WheelEndParts> wheelEnds,
+    List<AxleParts> axles,
+    List<TotalLine> vehicle) {
+
+  /** Keeps its own copies of the lists. */
+  public PartsList {
+    wheelEnds = List.copyOf(wheelEnds);
+    axles = List.copyOf(axles);
+    vehicle = List.copyOf(vehicle);
+  }
+}

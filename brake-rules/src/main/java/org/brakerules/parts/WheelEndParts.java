@@ -1,0 +1,28 @@
+package org.brakerules.parts;
+
+import java.util.List;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.WheelEndPath;
+
+/**
+ * The parts list of one wheel end.
+ *
+ * @param wheelEnd the wheel end
+ * @param inspected whether it is in the job; if not, it is the partner of one that is
+ * @param reline whether its linings are renewed, so that the minimum set of a reline is needed
+ * @param holds the parts work is stopped on, in path order
+ * @param lines its lines, what is ordered first
+ */
+public record WheelEndParts(
+    WheelEndPath wheelEnd,
+    boolean inspected,
+    boolean reline,
+    List<Place> holds,
+    List<PartsLine> lines) {
+
+  /** Keeps its own copies of the lists. */
+  public WheelEndParts {
+    holds = List.copyOf(holds);
+    lines = List.copyOf(lines);
+  }
+}
