@@ -7,17 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import org.brakerules.compare.RuleSetComparison;
 import org.brakerules.figure.JobFigures;
+import org.brakerules.finalcheck.FinalCheck;
 import org.brakerules.internal.RuleBase;
+import org.brakerules.internal.WorkTables;
 import org.brakerules.internal.decide.PointsBefore;
 import org.brakerules.internal.engine.RuleEngine;
 import org.brakerules.internal.figure.FiguresMaker;
+import org.brakerules.internal.finalcheck.FinalMaker;
 import org.brakerules.internal.parts.PartsMaker;
-import org.brakerules.internal.parts.PartsTables;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
-import org.brakerules.internal.vehicle.VehicleStatusMaker;
+import org.brakerules.internal.work.PlanMaker;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.assembly.AssemblyRecord;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.BrakeJob;
@@ -30,6 +33,7 @@ import org.brakerules.parts.Item;
 import org.brakerules.parts.KitCover;
 import org.brakerules.parts.PartsList;
 import org.brakerules.vehicle.VehicleStatus;
+import org.brakerules.work.WorkPlan;
 
 /**
  * The rule base. Load it once and share it: it is immutable, and any number of threads may ask it
@@ -47,12 +51,12 @@ public final class BrakeRules {
 
   private final RuleBase base;
   private final Tables tables;
-  private final PartsTables partsTables;
+  private final WorkTables work;
 
   private BrakeRules(RuleBase base) {
     this.base = base;
     this.tables = base.tables();
-    this.partsTables = PartsTables.load(tables.sources());
+    this.work = new WorkTables(tables);
   }
 
   /** The standard rule base that this artifact brings. It is loaded at the first call. */
@@ -110,7 +114,7 @@ public final class BrakeRules {
    * @throws JobRefusedException if the job names a rule set or limit this rule base does not know
    */
   public VehicleStatus vehicle(BrakeJob job) {
-    return new VehicleStatusMaker(tables).of(job, decide(job));
+    return work.vehicle().of(job, decide(job));
   }
 
   /**
@@ -133,12 +137,41 @@ public final class BrakeRules {
   }
 
   private PartsMaker partsMaker(BrakeJob job) {
-    return new PartsMaker(job, decide(job), partsTables);
+    return new PartsMaker(job, decide(job), work.parts());
   }
 
   /** Everything a parts list or a kit can hold, in the order of parts lists. */
   public List<Item> items() {
-    return partsTables.all();
+    return work.parts().all();
+  }
+
+  /**
+   * The work of a job in one order, from the vehicle's arrival to the last proof: what is done, the
+   * cautions, the points at which nobody goes on until they pass, and what is written down.
+   *
+   * @throws JobRefusedException as {@link #decide}
+   */
+  public WorkPlan plan(BrakeJob job) {
+    return plan(job, decide(job));
+  }
+
+  private WorkPlan plan(BrakeJob job, JobDecision decision) {
+    FiguresMaker figures = new FiguresMaker(job, tables, decision.decisions());
+    return new PlanMaker(job, tables, work.steps(), decision, figures.wheelEnds()).plan();
+  }
+
+  /**
+   * What was recorded of the finished work, judged against its plan. A wheel end is released only
+   * when everything its plan needs has passed; an undecided part or a hold never releases.
+   *
+   * @throws JobRefusedException as {@link #decide}
+   * @throws org.brakerules.finalcheck.RecordRefusedException if the record names a wheel end the
+   *     job does not have, or a check its plan does not ask for
+   */
+  public FinalCheck finalCheck(BrakeJob job, AssemblyRecord record) {
+    JobDecision decision = decide(job);
+    WorkPlan plan = plan(job, decision);
+    return new FinalMaker(job, tables, work.finalChecks(), decision, plan, record).check();
   }
 
   /**

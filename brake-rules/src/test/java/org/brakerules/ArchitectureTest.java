@@ -134,6 +134,12 @@ class ArchitectureTest {
               "org.brakerules.parts..",
               "..internal.parts..",
               "..internal.figure..",
+              "org.brakerules.vehicle..",
+              "..internal.vehicle..",
+              "org.brakerules.finalcheck..",
+              "..internal.finalcheck..",
+              "org.brakerules.work..",
+              "..internal.work..",
               "..internal.check..",
               "..internal.decide..",
               "..internal.fact..",
@@ -152,9 +158,13 @@ class ArchitectureTest {
           .and()
           .resideInAnyPackage(
               "org.brakerules",
+              "org.brakerules.compare..",
+              "org.brakerules.finalcheck..",
               "org.brakerules.limit..",
               "org.brakerules.model..",
-              "org.brakerules.parts..")
+              "org.brakerules.parts..",
+              "org.brakerules.vehicle..",
+              "org.brakerules.work..")
           .and()
           .areNotInterfaces()
           .and()

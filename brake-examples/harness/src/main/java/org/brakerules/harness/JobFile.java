@@ -62,27 +62,33 @@ record JobFile(String argument) {
    */
   BrakeJob read(InputStream standardInput) throws UnreadableFileException {
     try {
-      return argument.equals(STANDARD_INPUT) ? JobReader.read(standardInput) : read(path());
+      return argument.equals(STANDARD_INPUT)
+          ? JobReader.read(standardInput)
+          : JobReader.read(existing(argument, "a file with a job"));
     } catch (UncheckedIOException failure) {
       throw new UnreadableFileException(reason(Objects.requireNonNull(failure.getCause())));
     }
   }
 
-  private static BrakeJob read(Path path) throws UnreadableFileException {
-    if (Files.isDirectory(path)) {
-      throw new UnreadableFileException("is a directory; name a file with a job");
-    }
-    return JobReader.read(path);
-  }
-
-  private Path path() throws UnreadableFileException {
+  /**
+   * The file of an argument.
+   *
+   * @param wanted what is wanted, for the message
+   * @throws UnreadableFileException if it is a directory, or no file name at all
+   */
+  static Path existing(String argument, String wanted) throws UnreadableFileException {
     try {
-      return Path.of(argument);
+      Path path = Path.of(argument);
+      if (Files.isDirectory(path)) {
+        throw new UnreadableFileException("is a directory; name " + wanted);
+      }
+      return path;
     } catch (InvalidPathException impossible) {
       throw new UnreadableFileException("is no file name on this machine");
     }
   }
 
+  /** Why a file cannot be read, in words. */
   static String reason(IOException failure) {
     if (failure instanceof NoSuchFileException) {
       return "no such file";

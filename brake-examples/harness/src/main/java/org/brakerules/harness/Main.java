@@ -23,6 +23,8 @@ public final class Main {
             .addSubcommand(new FiguresCommand(terminal))
             .addSubcommand(new VehicleCommand(terminal))
             .addSubcommand(new PartsCommand(terminal))
+            .addSubcommand(new PlanCommand(terminal))
+            .addSubcommand(new FinalCheckCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new WhyCommand(terminal))

@@ -46,6 +46,11 @@ enum DemoJob {
     return Path.of("src", "test", "resources", "parts", name + ".txt");
   }
 
+  /** The order of work of the job as it was read and found right by a person. */
+  Path plan() {
+    return Path.of("src", "test", "resources", "plans", name + ".txt");
+  }
+
   /** The report of the job as it was read and found right by a person. */
   Path report() {
     return Path.of("src", "test", "resources", "reports", name + ".txt");

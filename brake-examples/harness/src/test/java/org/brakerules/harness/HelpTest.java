@@ -29,7 +29,19 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"decide", "parts", "needs", "cases", "coverage", "lint", "changes", "reference"})
+      strings = {
+        "decide",
+        "vehicle",
+        "parts",
+        "plan",
+        "final-check",
+        "needs",
+        "cases",
+        "coverage",
+        "lint",
+        "changes",
+        "reference"
+      })
   void help_of_every_command_explains_its_exit_codes(String command) {
     CommandLineRun run = CommandLineRun.of(command, "--help");
 
@@ -47,7 +59,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, why, figures, parts, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
+            "brake: name a command: decide, why, figures, vehicle, parts, plan, final-check, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
   }
 
   @Test
@@ -55,7 +67,7 @@ class HelpTest {
     CommandLineRun run = CommandLineRun.of("decid");
 
     assertThat(run.exitCode()).isEqualTo(2);
-    assertThat(run.err()).contains("did you mean decide?");
+    assertThat(run.err()).contains("did you mean decide or final-check?");
   }
 
   @Test

@@ -71,8 +71,8 @@ class ReadmeTest {
     List<String> rows = chapter.lines().dropWhile(line -> !line.startsWith("| ---")).toList();
     String help = CommandLineRun.of("--help").out().split("Commands:\n", 2)[1].split("\n\n", 2)[0];
 
-    assertThat(firstGroups("(?m)^\\| `(\\w+)", chapter))
-        .containsExactlyInAnyOrderElementsOf(firstGroups("(?m)^  ([a-z]+) ", help));
+    assertThat(firstGroups("(?m)^\\| `([\\w-]+)", chapter))
+        .containsExactlyInAnyOrderElementsOf(firstGroups("(?m)^  ([a-z-]+) ", help));
     assertThat(rows).allMatch(line -> line.isEmpty() || line.startsWith("| "));
   }
 

@@ -3,7 +3,8 @@ package org.brakerules.model.json;
 /** What a document is, for messages. */
 enum DocumentKind {
   JOB("brake job", "job"),
-  SHELF("shelf of kits", "shelf");
+  SHELF("shelf of kits", "shelf"),
+  RECORD("record of finished work", "record");
 
   private final String inFull;
   private final String inShort;

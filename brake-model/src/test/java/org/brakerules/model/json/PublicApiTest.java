@@ -15,6 +15,7 @@ class PublicApiTest {
   @ParameterizedTest
   @ValueSource(
       classes = {
+        AssemblyRecordReader.class,
         DecisionWriter.class,
         InvalidJobException.class,
         InvalidShelfException.class,

@@ -2,6 +2,7 @@ package org.brakerules.internal.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.part.Scope;
 
@@ -29,6 +30,19 @@ public final class CautionTable {
                   .toList());
       entries.add(new Entry(from, caution));
     }
+  }
+
+  /** The ids of all cautions. */
+  public List<String> ids() {
+    return entries.stream().map(entry -> entry.caution().id()).toList();
+  }
+
+  /** Finds a caution by its id. */
+  public Optional<Caution> find(String id) {
+    return entries.stream()
+        .map(Entry::caution)
+        .filter(caution -> caution.id().equals(id))
+        .findFirst();
   }
 
   /** The cautions for work of this scope. */

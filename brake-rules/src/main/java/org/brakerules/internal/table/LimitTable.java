@@ -150,7 +150,12 @@ public final class LimitTable {
     return row.known(name, "rule set", ruleSets::find, ruleSets.ids());
   }
 
-  static Source source(Row row, String citation, SourceTable sources) {
+  /**
+   * The source that a cell of a row cites.
+   *
+   * @throws RuleBaseException if there is no such source
+   */
+  public static Source source(Row row, String citation, SourceTable sources) {
     return row.known(citation, "source", sources::find, sources.ids());
   }
 

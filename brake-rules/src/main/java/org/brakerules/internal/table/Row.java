@@ -19,7 +19,12 @@ import org.brakerules.model.text.NearestName;
  */
 public record Row(String resource, int line, Map<String, String> cells) {
 
-  String text(String column) {
+  /**
+   * The cell of a column, which may be empty.
+   *
+   * @throws RuleBaseException if there is no such column
+   */
+  public String text(String column) {
     String cell = cells.get(column);
     if (cell == null) {
       throw mistake("there is no column \"" + column + "\"; add it to the header");
@@ -58,7 +63,11 @@ public record Row(String resource, int line, Map<String, String> cells) {
     return optional(column).map(this::parseDate);
   }
 
-  /** Finds a name among those known; a wrong one is answered with the nearest. */
+  /**
+   * Finds a name among those known.
+   *
+   * @throws RuleBaseException if it is none of them; it names the nearest
+   */
   public <T> T known(
       String name, String what, Function<String, Optional<T>> find, Collection<String> known) {
     return find.apply(name)

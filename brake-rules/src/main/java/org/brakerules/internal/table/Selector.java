@@ -92,9 +92,10 @@ public final class Selector {
   }
 
   /**
-   * Reads which parts of a kind a row is for.
+   * Reads the selector of a row.
    *
-   * @throws RuleBaseException if the cell selects nothing that such a part can have
+   * @param kind the kind of part whose properties it may ask for
+   * @throws RuleBaseException if the cell selects nothing that is known
    */
   public static Selector parse(Row row, String column, PartKind kind) {
     if (row.text(column).equals(OTHERWISE)) {

@@ -1,0 +1,118 @@
+package org.brakerules.internal.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.brakerules.calc.Working;
+import org.brakerules.figure.Figure;
+import org.brakerules.internal.table.TestPressure;
+import org.brakerules.internal.work.StepRow.Tells;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Reason;
+import org.brakerules.model.part.CamshaftSeal;
+import org.brakerules.model.part.Place;
+import org.brakerules.model.part.SealKind;
+
+/** What a step is about in a job, in a line each. */
+final class Details {
+
+  private static final String SHIMS = "end-play.shims";
+
+  private final Selection selection;
+  private final Stops stops;
+  private final Optional<TestPressure> pressure;
+
+  Details(Selection selection, Stops stops, Optional<TestPressure> pressure) {
+    this.selection = selection;
+    this.stops = stops;
+    this.pressure = pressure;
+  }
+
+  /**
+   * The lines of one step.
+   *
+   * @param looks the open looks at its wheel end; empty if it is no step of one wheel end
+   */
+  List<String> of(Spot spot, Optional<OpenLooks> looks) {
+    List<String> lines = new ArrayList<>();
+    stops.at(spot).ifPresent(stop -> lines.addAll(stop.why()));
+    StepRow row = spot.row();
+    if (row.tells(Tells.TEST_PRESSURE)) {
+      pressure.map(one -> "it counts only " + one.inWords()).ifPresent(lines::add);
+    }
+    for (Match match : selection.of(spot).matches()) {
+      match.parts().forEach(decision -> lines.addAll(actions(row, decision)));
+      if (row.tells(Tells.SEALS)) {
+        lines.addAll(seals(match));
+      }
+      if (row.tells(Tells.SHIMS)) {
+        match.end().figures().forEach(figure -> lines.addAll(shims(figure)));
+      }
+    }
+    if (row.tells(Tells.LOOKS)) {
+      looks.ifPresent(open -> lines.addAll(open.now()));
+    }
+    if (row.tells(Tells.LATE_LOOKS)) {
+      looks.ifPresent(open -> lines.addAll(open.later()));
+    }
+    return lines.stream().distinct().toList();
+  }
+
+  /** The undecided parts that a step decides. */
+  static List<Place> undecided(Spot spot, Optional<OpenLooks> looks) {
+    if (spot.row().tells(Tells.LOOKS)) {
+      return looks.map(OpenLooks::partsNow).orElse(List.of());
+    }
+    return spot.row().tells(Tells.LATE_LOOKS)
+        ? looks.map(OpenLooks::partsLater).orElse(List.of())
+        : List.of();
+  }
+
+  /** What is done to a part at a step that is there to put parts right. */
+  private static List<String> actions(StepRow row, Decision decision) {
+    return row.forParts().stream()
+        .filter(condition -> condition.isMetBy(decision))
+        .flatMap(
+            condition ->
+                decision.reasons().stream()
+                    .filter(reason -> condition.asksFor(reason.verdict(), reason.rule())))
+        .filter(reason -> !reason.action().isEmpty())
+        .map(reason -> action(decision, reason))
+        .toList();
+  }
+
+  private static String action(Decision decision, Reason reason) {
+    return decision.part().inWords() + ": " + reason.action() + " (" + reason.rule() + ")";
+  }
+
+  private static List<String> seals(Match match) {
+    return match.parts().stream()
+        .map(decision -> match.end().inspected(decision.part()).part())
+        .map(CamshaftSeal.class::cast)
+        .map(seal -> seal.place().inWords() + ": " + direction(seal.kind()))
+        .toList();
+  }
+
+  private static String direction(SealKind kind) {
+    return switch (kind) {
+      case ONE_LIP -> "one lip";
+      case MAIN_AND_DUST_LIP -> "the main lip counts";
+      case O_RING -> "an O-ring, no direction";
+      case UNKNOWN -> "state its kind; an O-ring has no direction, of two lips the main lip counts";
+    };
+  }
+
+  private static List<String> shims(Figure figure) {
+    Working working = figure.working();
+    if (!working.id().equals(SHIMS)) {
+      return List.of();
+    }
+    String stack = figure.about().substring(figure.about().lastIndexOf('/') + 1).replace('-', ' ');
+    List<String> lines = new ArrayList<>();
+    working
+        .results()
+        .forEach(one -> lines.add("shims at the " + stack + ": " + one.name() + " " + one.value()));
+    working.missing().forEach(what -> lines.add("shims at the " + stack + ": missing " + what));
+    return lines;
+  }
+}

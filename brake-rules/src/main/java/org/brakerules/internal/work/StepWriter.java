@@ -1,0 +1,115 @@
+package org.brakerules.internal.work;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.brakerules.internal.table.LimitTable;
+import org.brakerules.internal.work.StepRow.RecordCell;
+import org.brakerules.internal.work.StepRow.Unstated;
+import org.brakerules.limit.Limit;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.LimitInForce;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
+import org.brakerules.work.FittedPart;
+import org.brakerules.work.FittedPart.Use;
+import org.brakerules.work.Recording;
+import org.brakerules.work.WorkStep;
+
+/** Writes down one step of a plan. */
+final class StepWriter {
+
+  private final Site site;
+  private final Selection selection;
+  private final Needs needs;
+  private final Stops stops;
+  private final LimitTable limits;
+  private final Map<Spot, Integer> numbers;
+
+  StepWriter(
+      Site site,
+      Selection selection,
+      Needs needs,
+      Stops stops,
+      LimitTable limits,
+      Map<Spot, Integer> numbers) {
+    this.site = site;
+    this.selection = selection;
+    this.needs = needs;
+    this.stops = stops;
+    this.limits = limits;
+    this.numbers = numbers;
+  }
+
+  WorkStep write(Spot spot, List<Place> undecided, List<String> details) {
+    StepRow row = spot.row();
+    return new WorkStep(
+        number(spot),
+        row.id(),
+        row.phase(),
+        row.level(),
+        spot.area().on(),
+        ifFitted(spot),
+        row.text(),
+        row.hold() || stops.at(spot).isPresent(),
+        row.passesWhen(),
+        selection.fitted(spot).stream().map(StepWriter::fitted).toList(),
+        undecided,
+        details,
+        row.greases(),
+        row.keepsDry(),
+        row.air(),
+        row.cautions(),
+        row.records().stream().map(cell -> recording(spot, cell)).toList(),
+        needs.of(spot).stream().map(this::number).sorted().toList(),
+        selection.of(spot).because(),
+        row.source());
+  }
+
+  private int number(Spot spot) {
+    return Optional.ofNullable(numbers.get(spot)).orElseThrow();
+  }
+
+  private Optional<String> ifFitted(Spot spot) {
+    List<Match> matches = selection.of(spot).matches();
+    if (spot.row().unstated() != Unstated.ASK || matches.stream().anyMatch(Match::certain)) {
+      return Optional.empty();
+    }
+    String facts =
+        matches.stream()
+            .flatMap(match -> match.unstated().stream())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    boolean ofPart = facts.equals("layout.springBrake") || facts.equals("layout.sensor");
+    return Optional.of(
+        (ofPart ? "if fitted" : "if it is built so") + ": the layout does not say (" + facts + ")");
+  }
+
+  private static FittedPart fitted(Decision decision) {
+    Use use =
+        switch (decision.disposition()) {
+          case REUSE -> Use.GOES_BACK;
+          case CLEAN -> Use.CLEANED;
+          case ADJUST -> Use.ADJUSTED;
+          case UNDECIDED -> Use.UNDECIDED;
+          case REPLACE -> Use.NEW;
+        };
+    return new FittedPart(decision.part(), use, Reasoning.rules(decision));
+  }
+
+  private Recording recording(Spot spot, RecordCell cell) {
+    List<LimitInForce> inForce =
+        cell.limits().stream()
+            .flatMap(
+                id -> site.ends(spot).stream().flatMap(end -> end.limits(id, kind(id)).stream()))
+            .distinct()
+            .toList();
+    boolean makersFigure = cell.makersFigure() || (!cell.limits().isEmpty() && inForce.isEmpty());
+    return new Recording(cell.what(), inForce, makersFigure);
+  }
+
+  private PartKind kind(String limit) {
+    return limits.first(limit).map(Limit::part).orElseThrow();
+  }
+}

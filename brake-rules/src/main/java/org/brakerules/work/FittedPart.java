@@ -1,0 +1,44 @@
+package org.brakerules.work;
+
+import java.util.List;
+import org.brakerules.model.part.Place;
+
+/**
+ * A part that a step puts in.
+ *
+ * @param part where it belongs
+ * @param use which part goes in
+ * @param rules the ids of the rules that decided so
+ */
+public record FittedPart(Place part, Use use, List<String> rules) {
+
+  /** Which part goes in. */
+  public enum Use {
+    /** A new one: the part of the job is replaced. */
+    NEW("new"),
+    /** The one that came out. */
+    GOES_BACK("goes back"),
+    /** The one that came out, cleaned. */
+    CLEANED("goes back cleaned"),
+    /** The one that came out, adjusted, turned or bolted again. */
+    ADJUSTED("goes back adjusted"),
+    /** Not known yet: the part must be decided first. */
+    UNDECIDED("decide first");
+
+    private final String inWords;
+
+    Use(String inWords) {
+      this.inWords = inWords;
+    }
+
+    /** The use in a list, such as {@code goes back}. */
+    public String inWords() {
+      return inWords;
+    }
+  }
+
+  /** Keeps its own copy of the rules. */
+  public FittedPart {
+    rules = List.copyOf(rules);
+  }
+}
