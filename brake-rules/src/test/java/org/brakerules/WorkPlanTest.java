@@ -140,6 +140,15 @@ class WorkPlanTest {
   }
 
   @Test
+  void a_sound_shoe_whose_lining_is_replaced_goes_back_relined() {
+    WorkPlan plan = plan(SoundBrake.tube().with("lining/upper", "broken", Sign.SEEN));
+    assertThat(step(plan, "ASSEMBLE-320").parts())
+        .filteredOn(part -> part.part().kind() == PartKind.SHOE)
+        .extracting(FittedPart::use)
+        .containsExactly(Use.RELINED, Use.RELINED);
+  }
+
+  @Test
   void a_damaged_spring_housing_stops_the_plan_before_the_air() {
     WorkPlan plan = plan(SoundBrake.tube().with("spring-brake", "dent", Sign.SEEN));
     assertThat(ids(plan)).containsExactly("ARRIVE-010", "ARRIVE-020", "ARRIVE-030");

@@ -20,6 +20,10 @@ public record FittedPart(Place part, Use use, List<String> rules) {
     GOES_BACK("goes back"),
     /** The one that came out, cleaned. */
     CLEANED("goes back cleaned"),
+    /**
+     * The shoe that came out with a new lining on it, or an exchange shoe that brings its lining.
+     */
+    RELINED("relined, or an exchange shoe with its lining"),
     /** The one that came out, adjusted, turned or bolted again. */
     ADJUSTED("goes back adjusted"),
     /** Not known yet: the part must be decided first. */

@@ -24,7 +24,8 @@ import org.junit.jupiter.params.provider.EnumSource.Mode;
  */
 class PlanCommandTest {
 
-  private static final Set<DemoJob> WHOLE = Set.of(DemoJob.FINISHED_REBUILD);
+  private static final Set<DemoJob> WHOLE =
+      Set.of(DemoJob.FINISHED_REBUILD, DemoJob.TRACTOR_AND_TRAILER);
 
   @ParameterizedTest
   @EnumSource(

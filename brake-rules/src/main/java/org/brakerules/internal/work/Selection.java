@@ -107,14 +107,19 @@ final class Selection {
     return true;
   }
 
-  /** Leaves steps out, and with them those that were there only for their sake. */
-  void leaveOut(Predicate<Spot> unwanted) {
+  /**
+   * Leaves steps out, and with them those that were there only for their sake.
+   *
+   * @param kept what stays, whatever put it there
+   */
+  void leaveOut(Predicate<Spot> unwanted, Set<Spot> kept) {
     chosen.keySet().removeIf(unwanted);
     boolean more = true;
     while (more) {
       List<Spot> idle =
           chosen.entrySet().stream()
-              .filter(one -> one.getValue().byOtherStep() && support(one.getKey()).isEmpty())
+              .filter(one -> one.getValue().byOtherStep() && !kept.contains(one.getKey()))
+              .filter(one -> support(one.getKey()).isEmpty())
               .map(Map.Entry::getKey)
               .toList();
       idle.forEach(chosen::remove);

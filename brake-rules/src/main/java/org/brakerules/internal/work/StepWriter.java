@@ -9,6 +9,7 @@ import org.brakerules.internal.work.StepRow.RecordCell;
 import org.brakerules.internal.work.StepRow.Unstated;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
@@ -54,7 +55,7 @@ final class StepWriter {
         row.text(),
         row.hold() || stops.at(spot).isPresent(),
         row.passesWhen(),
-        selection.fitted(spot).stream().map(StepWriter::fitted).toList(),
+        selection.fitted(spot).stream().map(decision -> fitted(spot, decision)).toList(),
         undecided,
         details,
         row.greases(),
@@ -86,16 +87,37 @@ final class StepWriter {
         (ofPart ? "if fitted" : "if it is built so") + ": the layout does not say (" + facts + ")");
   }
 
-  private static FittedPart fitted(Decision decision) {
-    Use use =
-        switch (decision.disposition()) {
-          case REUSE -> Use.GOES_BACK;
-          case CLEAN -> Use.CLEANED;
-          case ADJUST -> Use.ADJUSTED;
-          case UNDECIDED -> Use.UNDECIDED;
-          case REPLACE -> Use.NEW;
-        };
-    return new FittedPart(decision.part(), use, Reasoning.rules(decision));
+  private FittedPart fitted(Spot spot, Decision decision) {
+    return new FittedPart(
+        decision.part(),
+        isRelined(spot, decision) ? Use.RELINED : use(decision.disposition()),
+        Reasoning.rules(decision));
+  }
+
+  private static Use use(Disposition disposition) {
+    return switch (disposition) {
+      case REUSE -> Use.GOES_BACK;
+      case CLEAN -> Use.CLEANED;
+      case ADJUST -> Use.ADJUSTED;
+      case UNDECIDED -> Use.UNDECIDED;
+      case REPLACE -> Use.NEW;
+    };
+  }
+
+  /** Whether it is a shoe that is fit to go back, and its lining is not. */
+  private boolean isRelined(Spot spot, Decision decision) {
+    Place shoe = decision.part();
+    return shoe.kind() == PartKind.SHOE
+        && decision.disposition().compareTo(Disposition.UNDECIDED) < 0
+        && site.ends(spot).stream()
+            .flatMap(end -> end.decisions().stream())
+            .filter(other -> other.disposition() == Disposition.REPLACE)
+            .map(Decision::part)
+            .anyMatch(
+                other ->
+                    other.kind() == PartKind.LINING
+                        && other.wheelEnd().equals(shoe.wheelEnd())
+                        && other.station() == shoe.station());
   }
 
   private Recording recording(Spot spot, RecordCell cell) {

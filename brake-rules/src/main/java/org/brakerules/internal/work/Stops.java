@@ -136,7 +136,8 @@ final class Stops {
         spot ->
             spot.row().phase().compareTo(WorkPhase.SET) >= 0
                 || (spot.row().air() == Air.UP && isAnyOnHold())
-                || (isOnlyForStopped(spot) && !isKept(spot, before, leadsToStop)));
+                || (isOnlyForStopped(spot) && !isKept(spot, before, leadsToStop)),
+        leadsToStop);
   }
 
   private static boolean isKept(Spot spot, Map<Area, Set<Spot>> before, Set<Spot> leadsToStop) {
