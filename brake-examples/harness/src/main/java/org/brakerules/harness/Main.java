@@ -24,6 +24,7 @@ public final class Main {
             .addSubcommand(new VehicleCommand(terminal))
             .addSubcommand(new PartsCommand(terminal))
             .addSubcommand(new PlanCommand(terminal))
+            .addSubcommand(new SheetCommand(terminal))
             .addSubcommand(new FinalCheckCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))

@@ -34,6 +34,7 @@ class HelpTest {
         "vehicle",
         "parts",
         "plan",
+        "sheet",
         "final-check",
         "needs",
         "cases",
@@ -59,7 +60,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, why, figures, vehicle, parts, plan, final-check, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
+            "brake: name a command: decide, why, figures, vehicle, parts, plan, sheet, final-check, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
   }
 
   @Test

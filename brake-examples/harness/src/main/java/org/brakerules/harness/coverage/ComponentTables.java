@@ -1,6 +1,7 @@
 package org.brakerules.harness.coverage;
 
 import java.util.List;
+import org.brakerules.harness.html.Markup;
 import org.brakerules.trial.coverage.CaseName;
 import org.brakerules.trial.coverage.ConditionCoverage;
 import org.brakerules.trial.coverage.Coverage;

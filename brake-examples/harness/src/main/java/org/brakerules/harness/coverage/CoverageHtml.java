@@ -2,6 +2,7 @@ package org.brakerules.harness.coverage;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.brakerules.harness.html.Markup;
 import org.brakerules.trial.coverage.Coverage;
 import org.brakerules.trial.coverage.ListedItem;
 import org.brakerules.trial.coverage.OpenItem;

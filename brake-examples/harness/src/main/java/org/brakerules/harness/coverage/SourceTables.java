@@ -1,6 +1,7 @@
 package org.brakerules.harness.coverage;
 
 import java.util.List;
+import org.brakerules.harness.html.Markup;
 import org.brakerules.trial.coverage.ClauseCoverage;
 import org.brakerules.trial.coverage.SourceCoverage;
 

@@ -20,7 +20,7 @@ public final class Wording {
   }
 
   /** Parts of one kind, such as {@code camshaft bushing, head end and spline end}. */
-  static String parts(List<Place> places) {
+  public static String parts(List<Place> places) {
     String kind = places.get(0).kind().inWords();
     List<String> where =
         places.stream().map(Wording::where).filter(text -> !text.isEmpty()).toList();

@@ -1,4 +1,4 @@
-package org.brakerules.harness.coverage;
+package org.brakerules.harness.html;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -7,13 +7,13 @@ import java.util.Locale;
 import java.util.Objects;
 
 /** HTML that is well-formed XML as well, written from the top down. */
-final class Markup {
+public final class Markup {
 
   private final StringBuilder text = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Opens an element; the attributes are names and values in turn. */
-  Markup open(String element, String... attributes) {
+  public Markup open(String element, String... attributes) {
     begin(element, attributes);
     text.append('>');
     open.push(element);
@@ -21,7 +21,7 @@ final class Markup {
   }
 
   /** An element that never has anything in it. */
-  Markup empty(String element, String... attributes) {
+  public Markup empty(String element, String... attributes) {
     begin(element, attributes);
     text.append("/>\n");
     return this;
@@ -36,43 +36,43 @@ final class Markup {
   }
 
   /** Closes the element that was opened last. */
-  Markup close() {
+  public Markup close() {
     text.append("</").append(open.pop()).append(">\n");
     return this;
   }
 
   /** Closes what is still open inside an element, and the element. */
-  Markup closeTo(String element) {
+  public Markup closeTo(String element) {
     while (!Objects.requireNonNull(open.peek()).equals(element)) {
       close();
     }
     return close();
   }
 
-  Markup words(String words) {
+  public Markup words(String words) {
     text.append(escaped(words));
     return this;
   }
 
   /** An element with nothing but words in it. */
-  Markup element(String element, String words, String... attributes) {
+  public Markup element(String element, String words, String... attributes) {
     return open(element, attributes).words(words).close();
   }
 
   /** The beginning of a table that scrolls by itself where the page is narrow. */
-  Markup table(String caption, List<String> columns) {
+  public Markup table(String caption, List<String> columns) {
     open("div", "class", "wide").open("table").element("caption", caption);
     open("thead").open("tr");
     columns.forEach(column -> element("th", column, "scope", "col"));
     return closeTo("thead").open("tbody");
   }
 
-  Markup endTable() {
+  public Markup endTable() {
     return closeTo("div");
   }
 
   /** A name that can be linked to, made of any words. */
-  static String anchor(String kind, String words) {
+  public static String anchor(String kind, String words) {
     return kind + "-" + words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-");
   }
 

@@ -1,0 +1,69 @@
+package org.brakerules.harness.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.brakerules.calc.Working;
+import org.brakerules.harness.html.Markup;
+
+/** The stack at the adjuster end of the camshaft, and what to do with its shims. */
+final class EndPlayPicture {
+
+  private static final int WIDTH = 640;
+  private static final int HEIGHT = 240;
+
+  private final Working shims;
+
+  /**
+   * Looks at one stack.
+   *
+   * @param shims how its shims were worked out
+   */
+  EndPlayPicture(Working shims) {
+    this.shims = shims;
+  }
+
+  void draw(Markup page, String id) {
+    Picture picture =
+        new Picture(page, id, "The stack that sets the end play", inWords(), WIDTH, HEIGHT);
+    picture.box(40, 70, 540, 40, "white");
+    for (int y = 76; y < 110; y += 7) {
+      picture.line(336, y, 580, y, 1);
+    }
+    piece(picture, 60, 120, 40, "bracket", "silver");
+    piece(picture, 200, 22, 34, "spacer", "white");
+    piece(picture, 236, 100, 64, "adjuster", "white");
+    piece(picture, 346, 14, 34, "", "white");
+    picture.words(353, 34, "washer", "end");
+    picture.line(353, 38, 353, 54, 1);
+    for (int x = 366; x < 402; x += 12) {
+      picture.box(x, 50, 6, 80, "black");
+    }
+    picture.words(400, 40, "shims", "middle");
+    gap(picture);
+    picture.box(470, 58, 10, 64, "gray");
+    picture.words(476, 40, "ring", "middle");
+    picture.lines(20, 186, results(), "start");
+    picture.finish();
+  }
+
+  private static void piece(Picture picture, int x, int width, int half, String name, String fill) {
+    picture.box(x, 90 - half, width, 2 * half, fill);
+    picture.words(x + width / 2.0, 90 + half + 16, name, "middle");
+  }
+
+  /** The play is the gap between the stack and the ring when the shaft is pushed home. */
+  private static void gap(Picture picture) {
+    picture.arrow(437, 144, 404, 144);
+    picture.arrow(437, 144, 468, 144);
+    picture.words(437, 166, "end play", "middle");
+  }
+
+  private List<String> results() {
+    return shims.results().stream().map(one -> one.name() + " " + one.value()).toList();
+  }
+
+  private String inWords() {
+    return "From the bracket outward: spacer, adjuster, washer, shims, gap, ring. "
+        + results().stream().collect(Collectors.joining("; ", "", "."));
+  }
+}

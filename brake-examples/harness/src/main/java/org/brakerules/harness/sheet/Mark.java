@@ -1,0 +1,69 @@
+package org.brakerules.harness.sheet;
+
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
+
+/**
+ * How a part is marked in the picture: by shape and filling, so that it is told apart without
+ * colour.
+ */
+enum Mark {
+  HOLD("stop: on hold", "a black diamond"),
+  REPLACE("new part", "a black disc"),
+  UNDECIDED("decide first", "a white diamond"),
+  ADJUST("adjust", "a white square"),
+  CLEAN("clean, goes back", "a ring with a dot line"),
+  REUSE("goes back", "a white ring");
+
+  private final String inWords;
+  private final String shape;
+
+  Mark(String inWords, String shape) {
+    this.inWords = inWords;
+    this.shape = shape;
+  }
+
+  static Mark of(Decision decision) {
+    return decision.hold() ? HOLD : of(decision.disposition());
+  }
+
+  private static Mark of(Disposition disposition) {
+    return switch (disposition) {
+      case REUSE -> REUSE;
+      case CLEAN -> CLEAN;
+      case ADJUST -> ADJUST;
+      case UNDECIDED -> UNDECIDED;
+      case REPLACE -> REPLACE;
+    };
+  }
+
+  /** What becomes of the part, such as {@code goes back}. */
+  String inWords() {
+    return inWords;
+  }
+
+  /** The shape in words. */
+  String shape() {
+    return shape;
+  }
+
+  private boolean isBlack() {
+    return this == HOLD || this == REPLACE;
+  }
+
+  /** Draws the mark with a number in it. */
+  void draw(Picture picture, double x, double y, int number) {
+    String fill = isBlack() ? "black" : "white";
+    switch (this) {
+      case HOLD, UNDECIDED ->
+          picture.path("M %s %s l 15 15 l -15 15 l -15 -15 Z".formatted(x, y - 15), fill, 1.5);
+      case ADJUST -> picture.box(x - 11, y - 11, 22, 22, fill);
+      case CLEAN -> {
+        picture.circle(x, y, 12, fill);
+        picture.dotted(x, y, 9);
+      }
+      case REPLACE, REUSE -> picture.circle(x, y, 11.5, fill);
+    }
+    picture.number(x, y + 4.2, number, isBlack() ? "white" : "black");
+  }
+}

@@ -1,0 +1,58 @@
+package org.brakerules.harness.sheet;
+
+/** How the sheet looks on screen and on paper, in black on white. */
+final class SheetStyle {
+
+  static final String TEXT =
+      """
+      :root { color-scheme: light; }
+      body { background: white; color: black; font: 1rem/1.4 system-ui, sans-serif; margin: 0 auto;
+        max-width: 56rem; padding: 1rem; }
+      h1 { font-size: 1.5rem; margin: 0 0 .4rem; }
+      h2 { border-bottom: 2px solid; font-size: 1.15rem; margin: 1.2rem 0 .4rem; }
+      h3 { font-size: 1rem; margin: .7rem 0 .2rem; }
+      dl.head { display: flex; flex-wrap: wrap; gap: .2rem 1.5rem; margin: 0; }
+      dl.head div { display: flex; gap: .4rem; }
+      dt { font-weight: bold; }
+      dd { margin: 0; }
+      svg { display: block; height: auto; max-width: 100%; }
+      .blank { border-bottom: 1px solid; display: inline-block; min-height: 1em; min-width: 6em; }
+      .note { margin: .3rem 0; }
+      .legend span { margin-right: 1.2rem; }
+      ul.parts, .order, .cautions ol { columns: 2; column-gap: 2rem; }
+      li { break-inside: avoid; margin-bottom: .25rem; }
+      .rule { font-size: .8em; white-space: nowrap; }
+      .stop { border: 4px double; padding: 0 .8rem; }
+      .work ol { padding-left: 2.8rem; }
+      .work span { display: block; }
+      .work .blank { display: inline-block; }
+      .work li.hold { border-left: 5px solid; padding-left: .5rem; }
+      .passes { font-weight: bold; }
+      .caution { font-style: italic; }
+      .work .full { display: inline; font-weight: normal; }
+      .work .sign { border-bottom: 1px solid; height: .9em; margin-left: auto; width: 6em; }
+      .pictures { align-items: start; display: flex; flex-wrap: wrap; gap: 1rem; }
+      .pictures div { flex: 1 1 24rem; }
+      @media print {
+        @page { margin: 7mm; }
+        body { font-size: 6.2pt; line-height: 1.16; max-width: none; padding: 0; }
+        h1 { font-size: 11pt; margin: 0 0 2pt; }
+        h2 { border-bottom-width: 1px; font-size: 8.5pt; margin: 3pt 0 1pt; }
+        h3 { font-size: 7.5pt; margin: 2pt 0 1pt; }
+        p { margin: 1pt 0; }
+        ul.parts, .order, .cautions ol { columns: 4; column-gap: 8pt; }
+        .work { columns: 4; column-gap: 7pt; }
+        .work h2, .work .note { column-span: all; }
+        ul, ol { margin: 0; padding-left: 1.4em; }
+        .work ol { padding-left: 2.8em; }
+        .blank { min-width: 4em; }
+        li { margin-bottom: .5pt; }
+        .work .full { display: none; }
+        .work .sign { height: .6em; margin-top: -.3em; }
+        .pictures { flex-wrap: nowrap; gap: 6pt; }
+        .pictures div { flex-basis: 50%; }
+      }
+      """;
+
+  private SheetStyle() {}
+}
