@@ -36,8 +36,11 @@ final class FinalCheckCommand implements Callable<Integer> {
 
   @Parameters(
       index = "1",
+      arity = "0..1",
       paramLabel = "RECORD",
-      description = "The record of its finished work in JSON.")
+      description =
+          "The record of its finished work in JSON; without it every check is listed that the job"
+              + " asks for.")
   private String recordFile = "";
 
   @Option(names = "--json", description = "Print the final check as JSON.")
@@ -49,11 +52,13 @@ final class FinalCheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new JobFile(file)
-        .answer(
-            terminal,
-            job -> new RecordFile(recordFile).answer(terminal, record -> show(job, record)))
-        .number();
+    return new JobFile(file).answer(terminal, this::check).number();
+  }
+
+  private ExitCode check(BrakeJob job) {
+    return recordFile.isEmpty()
+        ? show(job, AssemblyRecord.EMPTY)
+        : new RecordFile(recordFile).answer(terminal, record -> show(job, record));
   }
 
   private ExitCode show(BrakeJob job, AssemblyRecord record) {

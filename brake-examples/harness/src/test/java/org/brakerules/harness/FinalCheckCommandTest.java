@@ -27,6 +27,24 @@ class FinalCheckCommandTest {
   }
 
   @Test
+  void without_a_record_every_check_is_listed_with_how_it_is_proved() {
+    CommandLineRun run = CommandLineRun.of("final-check", JOB);
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out())
+        .contains("FINAL-010", "FINAL-180", "not recorded yet")
+        .doesNotContain("recorded as passed");
+  }
+
+  @Test
+  void the_demo_vehicle_is_released_with_its_record() {
+    Path record = RECORD.resolveSibling("tractor-and-trailer.json");
+    CommandLineRun run =
+        CommandLineRun.of("final-check", DemoJob.TRACTOR_AND_TRAILER.path(), record.toString());
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("trailer/axle1/right: released", "vehicle: released");
+  }
+
+  @Test
   void a_stroke_over_its_limit_keeps_it_back_and_says_what_to_do(@TempDir Path folder)
       throws IOException {
     Path record =

@@ -41,6 +41,44 @@ class ReadmeTest {
   }
 
   @Test
+  void theWholeJobIsUnderThirtyLinesCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder)
+      throws Exception {
+    String sample = block("java-chain");
+    Path source = Files.writeString(folder.resolve("WholeJob.java"), sample);
+
+    int result =
+        ToolProvider.getSystemJavaCompiler()
+            .run(null, null, null, "-d", folder.toString(), source.toString());
+
+    assertThat(result).isZero();
+    assertThat(sample.lines()).hasSizeLessThan(30);
+    Path sheets = folder.resolve("sheets");
+    assertThat(
+            printedBy(
+                "WholeJob",
+                folder,
+                ROOT.resolve("brake-examples/jobs/tractor-and-trailer.json").toString(),
+                ROOT.resolve("brake-examples/records/tractor-and-trailer.json").toString(),
+                sheets.toString()))
+        .isEqualTo(block("console-chain"));
+    assertThat(sheets.toFile().list()).hasSize(6);
+  }
+
+  @Test
+  void everyCommandOfTheTourWorks(@TempDir Path folder) throws IOException {
+    List<String> commands = block("sh").lines().filter(line -> line.startsWith("brake ")).toList();
+    assertThat(commands).hasSize(6);
+    for (String command : commands) {
+      String here =
+          command
+              .substring("brake ".length())
+              .replace("brake-examples/", ROOT.resolve("brake-examples") + "/")
+              .replace("--out sheets", "--out " + folder.resolve("sheets"));
+      assertThat(CommandLineRun.of(here.split(" ")).exitCode()).as(command).isZero();
+    }
+  }
+
+  @Test
   void theJobIsTheDemoFile() throws IOException {
     assertThat(block("json")).isEqualTo(Files.readString(FIRST_JOB));
   }
@@ -89,14 +127,14 @@ class ReadmeTest {
         .toList();
   }
 
-  private static String printedBy(String type, Path folder) throws Exception {
+  private static String printedBy(String type, Path folder, String... arguments) throws Exception {
     PrintStream before = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     try (URLClassLoader loader = new URLClassLoader(new URL[] {folder.toUri().toURL()})) {
       System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
       var main = loader.loadClass(type).getDeclaredMethod("main", String[].class);
       main.setAccessible(true);
-      main.invoke(null, (Object) new String[0]);
+      main.invoke(null, (Object) arguments);
     } finally {
       System.setOut(before);
     }
