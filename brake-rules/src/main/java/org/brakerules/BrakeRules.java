@@ -32,6 +32,7 @@ import org.brakerules.model.part.Scope;
 import org.brakerules.parts.Item;
 import org.brakerules.parts.KitCover;
 import org.brakerules.parts.PartsList;
+import org.brakerules.record.JobRecord;
 import org.brakerules.vehicle.VehicleStatus;
 import org.brakerules.work.WorkPlan;
 
@@ -172,6 +173,29 @@ public final class BrakeRules {
     JobDecision decision = decide(job);
     WorkPlan plan = plan(job, decision);
     return new FinalMaker(job, tables, work.finalChecks(), decision, plan, record).check();
+  }
+
+  /**
+   * The record of a job whose work is not finished, to be filed.
+   *
+   * @throws JobRefusedException as {@link #decide}
+   */
+  public JobRecord record(BrakeJob job) {
+    return new JobRecord(job, decide(job), Optional.empty(), work.retention().under(job.ruleSet()));
+  }
+
+  /**
+   * The record of a job with its finished work, to be filed.
+   *
+   * @throws JobRefusedException as {@link #decide}
+   * @throws org.brakerules.finalcheck.RecordRefusedException as {@link #finalCheck}
+   */
+  public JobRecord record(BrakeJob job, AssemblyRecord finished) {
+    return new JobRecord(
+        job,
+        decide(job),
+        Optional.of(finalCheck(job, finished)),
+        work.retention().under(job.ruleSet()));
   }
 
   /**

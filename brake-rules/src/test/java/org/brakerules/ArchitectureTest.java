@@ -163,6 +163,7 @@ class ArchitectureTest {
               "org.brakerules.limit..",
               "org.brakerules.model..",
               "org.brakerules.parts..",
+              "org.brakerules.record..",
               "org.brakerules.vehicle..",
               "org.brakerules.work..")
           .and()

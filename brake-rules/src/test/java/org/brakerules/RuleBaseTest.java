@@ -211,11 +211,13 @@ class RuleBaseTest {
     Stream<Source> ofLimits = limits().stream().map(Limit::source);
     Stream<Source> ofCautions =
         TABLES.cautions().due(Scope.CAMSHAFT_OUT).stream().flatMap(one -> one.source().stream());
-    Stream<Source> ofCriteria =
-        CsvTable.ofResource("/org/brakerules/work/criteria.csv").stream()
+    Stream<Source> ofWork =
+        Stream.of("criteria", "retention")
+            .flatMap(
+                table -> CsvTable.ofResource("/org/brakerules/work/" + table + ".csv").stream())
             .map(row -> TABLES.sources().find(row.required("source")).orElseThrow());
     List<Source> cited =
-        Stream.of(ofRules, ofLimits, ofCautions, ofCriteria).flatMap(one -> one).toList();
+        Stream.of(ofRules, ofLimits, ofCautions, ofWork).flatMap(one -> one).toList();
     assertThat(cited.stream().map(Source::id).distinct())
         .containsExactlyInAnyOrderElementsOf(TABLES.sources().ids());
   }

@@ -2,6 +2,7 @@ package org.brakerules.internal;
 
 import org.brakerules.internal.finalcheck.FinalTable;
 import org.brakerules.internal.parts.PartsTables;
+import org.brakerules.internal.record.RetentionTable;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.vehicle.VehicleStatusMaker;
 import org.brakerules.internal.work.StepTable;
@@ -18,6 +19,7 @@ public final class WorkTables {
   private @Nullable StepTable steps;
   private @Nullable FinalTable finalChecks;
   private @Nullable VehicleStatusMaker vehicle;
+  private @Nullable RetentionTable retention;
 
   /** The tables beside those of the rule base. */
   public WorkTables(Tables tables) {
@@ -60,6 +62,16 @@ public final class WorkTables {
     if (read == null) {
       read = new VehicleStatusMaker(tables);
       vehicle = read;
+    }
+    return read;
+  }
+
+  /** How long records are kept. */
+  public synchronized RetentionTable retention() {
+    RetentionTable read = retention;
+    if (read == null) {
+      read = RetentionTable.load(tables);
+      retention = read;
     }
     return read;
   }

@@ -26,6 +26,8 @@ public final class Main {
             .addSubcommand(new PlanCommand(terminal))
             .addSubcommand(new SheetCommand(terminal))
             .addSubcommand(new FinalCheckCommand(terminal))
+            .addSubcommand(new RecordCommand(terminal))
+            .addSubcommand(new ReplayCommand(terminal))
             .addSubcommand(new NeedsCommand(terminal))
             .addSubcommand(new CasesCommand(terminal))
             .addSubcommand(new WhyCommand(terminal))

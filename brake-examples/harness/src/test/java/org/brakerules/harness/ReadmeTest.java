@@ -67,15 +67,22 @@ class ReadmeTest {
   @Test
   void everyCommandOfTheTourWorks(@TempDir Path folder) throws IOException {
     List<String> commands = block("sh").lines().filter(line -> line.startsWith("brake ")).toList();
-    assertThat(commands).hasSize(6);
+    assertThat(commands).hasSize(8);
     for (String command : commands) {
-      String here =
-          command
-              .substring("brake ".length())
-              .replace("brake-examples/", ROOT.resolve("brake-examples") + "/")
-              .replace("--out sheets", "--out " + folder.resolve("sheets"));
-      assertThat(CommandLineRun.of(here.split(" ")).exitCode()).as(command).isZero();
+      List<String> here = List.of(command.substring("brake ".length()).split(" > "));
+      CommandLineRun run = CommandLineRun.of(in(here.get(0), folder).split(" "));
+      assertThat(run.exitCode()).as(command).isZero();
+      if (here.size() > 1) {
+        Files.writeString(folder.resolve(here.get(1)), run.out());
+      }
     }
+  }
+
+  private static String in(String command, Path folder) {
+    return command
+        .replace("brake-examples/", ROOT.resolve("brake-examples") + "/")
+        .replace("--out sheets", "--out " + folder.resolve("sheets"))
+        .replace("replay filed", "replay " + folder.resolve("filed"));
   }
 
   @Test
