@@ -1,13 +1,8 @@
 package org.brakerules.parts;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.brakerules.internal.json.AnswerJson;
 import org.brakerules.model.kit.KitShelf;
 
 /**
@@ -16,17 +11,10 @@ import org.brakerules.model.kit.KitShelf;
  */
 public final class PartsListWriter {
 
-  private static final JsonFactory FACTORY = new JsonFactory();
+  private final AnswerJson out;
 
-  private final JsonGenerator out;
-
-  private PartsListWriter(JsonGenerator out) {
+  private PartsListWriter(AnswerJson out) {
     this.out = out;
-  }
-
-  /** Writes one value. */
-  private interface Body<T> {
-    void write(T value) throws IOException;
   }
 
   /** The parts list of a job. */
@@ -39,158 +27,111 @@ public final class PartsListWriter {
     return written(writer -> writer.list(cover.parts(), Optional.of(cover)));
   }
 
-  private static String written(Body<PartsListWriter> body) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator out = FACTORY.createGenerator(text)) {
-      body.write(new PartsListWriter(out));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+  private static String written(Consumer<PartsListWriter> body) {
+    return AnswerJson.document(out -> body.accept(new PartsListWriter(out)));
   }
 
-  private void list(PartsList parts, Optional<KitCover> cover) throws IOException {
-    out.writeStartObject();
-    out.writeObjectFieldStart("ruleBase");
-    out.writeStringField("version", parts.ruleBase().version());
-    out.writeStringField("fingerprint", parts.ruleBase().fingerprint());
-    out.writeEndObject();
-    unlessEmpty("reference", parts.reference());
-    out.writeStringField("date", parts.date().toString());
-    out.writeStringField("ruleSet", parts.ruleSet().id());
-    objects("wheelEnds", parts.wheelEnds(), this::wheelEnd);
-    objects("axles", parts.axles(), this::axle);
-    objects("vehicle", parts.vehicle(), this::total);
-    if (cover.isPresent()) {
-      out.writeObjectFieldStart("kits");
-      kits(cover.get());
-      out.writeEndObject();
-    }
-    out.writeEndObject();
+  private void list(PartsList parts, Optional<KitCover> cover) {
+    out.header(parts.ruleBase(), parts.reference(), parts.date(), parts.ruleSet());
+    out.objects("wheelEnds", parts.wheelEnds(), this::wheelEnd);
+    out.objects("axles", parts.axles(), this::axle);
+    out.objects("vehicle", parts.vehicle(), this::total);
+    cover.ifPresent(kits -> out.object("kits", () -> kits(kits)));
   }
 
-  private void wheelEnd(WheelEndParts end) throws IOException {
-    out.writeStringField("wheelEnd", end.wheelEnd().toString());
-    out.writeBooleanField("inspected", end.inspected());
-    out.writeBooleanField("reline", end.reline());
-    texts("holds", end.holds());
-    objects("lines", end.lines(), this::line);
+  private void wheelEnd(WheelEndParts end) {
+    out.text("wheelEnd", end.wheelEnd().toString());
+    out.flag("inspected", end.inspected());
+    out.flag("reline", end.reline());
+    out.texts("holds", end.holds());
+    out.objects("lines", end.lines(), this::line);
   }
 
-  private void axle(AxleParts axle) throws IOException {
-    out.writeStringField("axle", axle.name());
-    objects("lines", axle.lines(), this::total);
+  private void axle(AxleParts axle) {
+    out.text("axle", axle.name());
+    out.objects("lines", axle.lines(), this::total);
   }
 
-  private void line(PartsLine line) throws IOException {
+  private void line(PartsLine line) {
     what(line.item(), line.amount(), line.handling(), line.comesWith());
-    texts("parts", line.places());
-    objects("match", line.match(), this::detail);
-    objects("reasons", line.grounds(), this::ground);
+    out.texts("parts", line.places());
+    out.objects("match", line.match(), this::detail);
+    out.objects("reasons", line.grounds(), this::ground);
   }
 
-  private void total(TotalLine line) throws IOException {
+  private void total(TotalLine line) {
     what(line.item(), line.amount(), line.handling(), line.comesWith());
-    texts("wheelEnds", line.wheelEnds());
-    objects("match", line.match(), this::detail);
+    out.texts("wheelEnds", line.wheelEnds());
+    out.objects("match", line.match(), this::detail);
   }
 
-  private void what(Item item, Amount amount, Handling handling, Optional<Item> comesWith)
-      throws IOException {
-    out.writeStringField("item", item.id());
-    out.writeStringField("description", item.inWords(amount.pieces()));
-    out.writeStringField("handling", id(handling));
-    out.writeNumberField("pieces", amount.pieces());
-    out.writeBooleanField("confirmed", amount.isCertain());
-    texts("confirm", amount.confirm());
+  private void what(Item item, Amount amount, Handling handling, Optional<Item> comesWith) {
+    out.text("item", item.id());
+    out.text("description", item.inWords(amount.pieces()));
+    out.text("handling", handling);
+    out.number("pieces", amount.pieces());
+    out.flag("confirmed", amount.isCertain());
+    out.texts("confirm", amount.confirm());
     if (comesWith.isPresent()) {
-      out.writeStringField("comesWith", comesWith.get().id());
+      out.text("comesWith", comesWith.get().id());
     }
   }
 
-  private void detail(Detail detail) throws IOException {
-    out.writeStringField("name", detail.name());
-    out.writeStringField("value", detail.value());
+  private void detail(Detail detail) {
+    out.text("name", detail.name());
+    out.text("value", detail.value());
   }
 
-  private void ground(Ground ground) throws IOException {
-    out.writeStringField("kind", id(ground.kind()));
-    out.writeStringField("id", ground.id());
-    out.writeStringField("sentence", ground.sentence());
+  private void ground(Ground ground) {
+    out.text("kind", ground.kind());
+    out.text("id", ground.id());
+    out.text("sentence", ground.sentence());
   }
 
-  private void kits(KitCover cover) throws IOException {
+  private void kits(KitCover cover) {
     KitShelf shelf = cover.shelf();
-    unlessEmpty("shelf", shelf.name());
-    unlessEmpty("currency", shelf.currency().map(Object::toString).orElse(""));
-    unlessEmpty("price", cover.price().map(Prices.in(shelf)).orElse(""));
-    objects("axles", cover.axles(), axle -> axleCover(axle, shelf));
+    out.unlessEmpty("shelf", shelf.name());
+    out.unlessEmpty("currency", shelf.currency().map(Object::toString).orElse(""));
+    out.unlessEmpty("price", cover.price().map(Prices.in(shelf)).orElse(""));
+    out.objects("axles", cover.axles(), axle -> axleCover(axle, shelf));
   }
 
-  private void axleCover(AxleCover axle, KitShelf shelf) throws IOException {
-    out.writeStringField("axle", axle.name());
-    objects("kits", axle.kits(), kit -> chosen(kit, shelf));
-    objects("covered", axle.covered(), this::counted);
-    objects("loose", axle.loose(), this::counted);
-    objects("countAndConfirm", axle.countAndConfirm(), this::total);
-    objects("short", axle.shortfalls(), this::shortfall);
-    objects("salvage", axle.salvage(), this::counted);
-    objects("spared", axle.spared(), this::counted);
-    objects("leftOver", axle.leftOver(), this::counted);
-    unlessEmpty("frictionCode", axle.frictionCode());
-    unlessEmpty("price", axle.price().map(Prices.in(shelf)).orElse(""));
-    out.writeNumberField("kitsWithoutPrice", axle.unpriced());
-    out.writeBooleanField("exact", axle.exact());
-    out.writeStringField("statement", axle.statement());
+  private void axleCover(AxleCover axle, KitShelf shelf) {
+    out.text("axle", axle.name());
+    out.objects("kits", axle.kits(), kit -> chosen(kit, shelf));
+    out.objects("covered", axle.covered(), this::counted);
+    out.objects("loose", axle.loose(), this::counted);
+    out.objects("countAndConfirm", axle.countAndConfirm(), this::total);
+    out.objects("short", axle.shortfalls(), this::shortfall);
+    out.objects("salvage", axle.salvage(), this::counted);
+    out.objects("spared", axle.spared(), this::counted);
+    out.objects("leftOver", axle.leftOver(), this::counted);
+    out.unlessEmpty("frictionCode", axle.frictionCode());
+    out.unlessEmpty("price", axle.price().map(Prices.in(shelf)).orElse(""));
+    out.number("kitsWithoutPrice", axle.unpriced());
+    out.flag("exact", axle.exact());
+    out.text("statement", axle.statement());
   }
 
-  private void chosen(ChosenKit kit, KitShelf shelf) throws IOException {
-    out.writeStringField("id", kit.kit().id());
-    out.writeStringField("title", kit.kit().title());
-    out.writeStringField("for", id(kit.kit().reach()));
-    out.writeNumberField("count", kit.count());
-    unlessEmpty("each", kit.kit().price().map(Prices.in(shelf)).orElse(""));
-    unlessEmpty("price", kit.price().map(Prices.in(shelf)).orElse(""));
+  private void chosen(ChosenKit kit, KitShelf shelf) {
+    out.text("id", kit.kit().id());
+    out.text("title", kit.kit().title());
+    out.text("for", kit.kit().reach());
+    out.number("count", kit.count());
+    out.unlessEmpty("each", kit.kit().price().map(Prices.in(shelf)).orElse(""));
+    out.unlessEmpty("price", kit.price().map(Prices.in(shelf)).orElse(""));
   }
 
-  private void counted(Counted counted) throws IOException {
-    out.writeStringField("item", counted.item().id());
-    out.writeStringField("description", counted.item().inWords(counted.pieces()));
-    out.writeNumberField("pieces", counted.pieces());
+  private void counted(Counted counted) {
+    out.text("item", counted.item().id());
+    out.text("description", counted.item().inWords(counted.pieces()));
+    out.number("pieces", counted.pieces());
   }
 
-  private void shortfall(Shortfall shortfall) throws IOException {
-    out.writeStringField("kit", shortfall.kitId());
-    out.writeStringField("item", shortfall.item().id());
-    out.writeNumberField("holds", shortfall.holds());
-    out.writeNumberField("needed", shortfall.needed());
-  }
-
-  private <T> void objects(String name, List<T> values, Body<T> body) throws IOException {
-    out.writeArrayFieldStart(name);
-    for (T value : values) {
-      out.writeStartObject();
-      body.write(value);
-      out.writeEndObject();
-    }
-    out.writeEndArray();
-  }
-
-  private void texts(String name, List<?> values) throws IOException {
-    out.writeArrayFieldStart(name);
-    for (Object value : values) {
-      out.writeString(value.toString());
-    }
-    out.writeEndArray();
-  }
-
-  private void unlessEmpty(String name, String text) throws IOException {
-    if (!text.isEmpty()) {
-      out.writeStringField(name, text);
-    }
-  }
-
-  private static String id(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  private void shortfall(Shortfall shortfall) {
+    out.text("kit", shortfall.kitId());
+    out.text("item", shortfall.item().id());
+    out.number("holds", shortfall.holds());
+    out.number("needed", shortfall.needed());
   }
 }

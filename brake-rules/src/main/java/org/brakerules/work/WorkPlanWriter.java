@@ -1,12 +1,7 @@
 package org.brakerules.work;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
+import org.brakerules.internal.json.AnswerJson;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Source;
@@ -15,161 +10,101 @@ import org.brakerules.model.part.Place;
 /** Writes the order of work as JSON, on one line. */
 public final class WorkPlanWriter {
 
-  private static final JsonFactory FACTORY = new JsonFactory();
+  private final AnswerJson out;
 
-  private final JsonGenerator out;
-
-  private WorkPlanWriter(JsonGenerator out) {
+  private WorkPlanWriter(AnswerJson out) {
     this.out = out;
   }
 
   /** The order of work of a job. */
   public static String write(WorkPlan plan) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator out = FACTORY.createGenerator(text)) {
-      new WorkPlanWriter(out).plan(plan);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return AnswerJson.document(out -> new WorkPlanWriter(out).plan(plan));
   }
 
-  private void plan(WorkPlan plan) throws IOException {
-    out.writeStartObject();
-    out.writeObjectFieldStart("ruleBase");
-    out.writeStringField("version", plan.ruleBase().version());
-    out.writeStringField("fingerprint", plan.ruleBase().fingerprint());
-    out.writeEndObject();
-    if (!plan.reference().isEmpty()) {
-      out.writeStringField("reference", plan.reference());
-    }
-    out.writeStringField("date", plan.date().toString());
-    out.writeStringField("ruleSet", plan.ruleSet().id());
-    out.writeStringField("scope", id(plan.scope()));
-    list("cautions", plan.cautions(), this::caution);
-    list("stops", plan.stops(), this::stop);
-    list("toState", plan.toState(), this::toState);
-    list("steps", plan.steps(), this::step);
-    out.writeEndObject();
+  private void plan(WorkPlan plan) {
+    out.header(plan.ruleBase(), plan.reference(), plan.date(), plan.ruleSet());
+    out.text("scope", plan.scope());
+    out.objects("cautions", plan.cautions(), this::caution);
+    out.objects("stops", plan.stops(), this::stop);
+    out.objects("toState", plan.toState(), this::toState);
+    out.objects("steps", plan.steps(), this::step);
   }
 
-  private void caution(Caution caution) throws IOException {
-    out.writeStringField("id", caution.id());
-    out.writeStringField("text", caution.text());
-    list("source", caution.source(), this::source);
+  private void caution(Caution caution) {
+    out.text("id", caution.id());
+    out.text("text", caution.text());
+    out.objects("source", caution.source(), this::source);
   }
 
-  private void stop(Stop stop) throws IOException {
-    out.writeStringField("wheelEnd", stop.wheelEnd().toString());
-    out.writeNumberField("step", stop.step());
-    texts("why", stop.why());
+  private void stop(Stop stop) {
+    out.text("wheelEnd", stop.wheelEnd().toString());
+    out.number("step", stop.step());
+    out.texts("why", stop.why());
   }
 
-  private void toState(ToState fact) throws IOException {
-    out.writeStringField("wheelEnd", fact.wheelEnd().toString());
-    out.writeStringField("fact", fact.fact());
-    numbers("steps", fact.steps());
+  private void toState(ToState fact) {
+    out.text("wheelEnd", fact.wheelEnd().toString());
+    out.text("fact", fact.fact());
+    out.numbers("steps", fact.steps());
   }
 
-  private void step(WorkStep step) throws IOException {
-    out.writeNumberField("number", step.number());
-    out.writeStringField("id", step.id());
-    out.writeStringField("phase", id(step.phase()));
-    out.writeStringField("level", id(step.level()));
-    if (!step.on().isEmpty()) {
-      out.writeStringField("on", step.on());
-    }
-    if (step.ifFitted().isPresent()) {
-      out.writeStringField("ifFitted", step.ifFitted().get());
-    }
-    out.writeStringField("text", step.text());
-    out.writeBooleanField("hold", step.hold());
+  private void step(WorkStep step) {
+    out.number("number", step.number());
+    out.text("id", step.id());
+    out.text("phase", step.phase());
+    out.text("level", step.level());
+    out.unlessEmpty("on", step.on());
+    step.ifFitted().ifPresent(words -> out.text("ifFitted", words));
+    out.text("text", step.text());
+    out.flag("hold", step.hold());
     if (step.hold()) {
-      out.writeStringField("passesWhen", step.passesWhen());
+      out.text("passesWhen", step.passesWhen());
     }
-    list("parts", step.parts(), this::part);
-    texts("undecided", step.undecided().stream().map(Place::toString).toList());
-    texts("details", step.details());
-    texts("greases", ids(step.greases()));
-    texts("keepsDry", ids(step.keepsDry()));
-    out.writeStringField("air", id(step.air()));
-    texts("cautions", step.cautions().stream().map(Caution::id).toList());
-    list("records", step.records(), this::record);
-    numbers("after", step.after());
-    list("because", step.because(), this::because);
-    list("source", step.source(), this::source);
+    out.objects("parts", step.parts(), this::part);
+    out.texts("undecided", step.undecided().stream().map(Place::toString).toList());
+    out.texts("details", step.details());
+    out.texts("greases", ids(step.greases()));
+    out.texts("keepsDry", ids(step.keepsDry()));
+    out.text("air", step.air());
+    out.texts("cautions", step.cautions().stream().map(Caution::id).toList());
+    out.objects("records", step.records(), this::record);
+    out.numbers("after", step.after());
+    out.objects("because", step.because(), this::because);
+    out.objects("source", step.source(), this::source);
   }
 
-  private void part(FittedPart part) throws IOException {
-    out.writeStringField("part", part.part().toString());
-    out.writeStringField("use", id(part.use()));
-    texts("rules", part.rules());
+  private void part(FittedPart part) {
+    out.text("part", part.part().toString());
+    out.text("use", part.use());
+    out.texts("rules", part.rules());
   }
 
-  private void record(Recording recording) throws IOException {
-    out.writeStringField("what", recording.what());
-    list("limits", recording.limits(), this::limit);
-    out.writeBooleanField("makersFigure", recording.makersFigure());
+  private void record(Recording recording) {
+    out.text("what", recording.what());
+    out.objects("limits", recording.limits(), this::limit);
+    out.flag("makersFigure", recording.makersFigure());
   }
 
-  private void limit(LimitInForce limit) throws IOException {
-    out.writeStringField("id", limit.id());
-    out.writeStringField("comparison", limit.comparison().inWords());
-    out.writeStringField("value", limit.written());
-    out.writeStringField("source", limit.source().citation());
+  private void limit(LimitInForce limit) {
+    out.text("id", limit.id());
+    out.text("comparison", limit.comparison().inWords());
+    out.text("value", limit.written());
+    out.text("source", limit.source().citation());
   }
 
-  private void because(Because because) throws IOException {
-    if (because.part().isPresent()) {
-      out.writeStringField("part", because.part().get().toString());
-    }
-    out.writeStringField("words", because.words());
-    texts("rules", because.rules());
+  private void because(Because because) {
+    because.part().ifPresent(part -> out.text("part", part.toString()));
+    out.text("words", because.words());
+    out.texts("rules", because.rules());
   }
 
-  private void source(Source source) throws IOException {
-    out.writeStringField("citation", source.citation());
-    out.writeStringField("title", source.title());
-    out.writeStringField("standing", id(source.standing()));
-  }
-
-  /** Writes the fields of one entry. */
-  @FunctionalInterface
-  private interface Fields<T> {
-    void of(T entry) throws IOException;
-  }
-
-  private <T> void list(String name, List<T> entries, Fields<T> fields) throws IOException {
-    out.writeArrayFieldStart(name);
-    for (T entry : entries) {
-      out.writeStartObject();
-      fields.of(entry);
-      out.writeEndObject();
-    }
-    out.writeEndArray();
-  }
-
-  private void texts(String name, List<String> texts) throws IOException {
-    out.writeArrayFieldStart(name);
-    for (String text : texts) {
-      out.writeString(text);
-    }
-    out.writeEndArray();
-  }
-
-  private void numbers(String name, List<Integer> numbers) throws IOException {
-    out.writeArrayFieldStart(name);
-    for (int number : numbers) {
-      out.writeNumber(number);
-    }
-    out.writeEndArray();
+  private void source(Source source) {
+    out.text("citation", source.citation());
+    out.text("title", source.title());
+    out.text("standing", source.standing());
   }
 
   private static List<String> ids(List<? extends Enum<?>> constants) {
-    return constants.stream().map(WorkPlanWriter::id).toList();
-  }
-
-  private static String id(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return constants.stream().map(AnswerJson::id).toList();
   }
 }
