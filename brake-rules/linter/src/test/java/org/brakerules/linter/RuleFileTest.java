@@ -98,4 +98,19 @@ class RuleFileTest {
             "1:1 [stray-file] rules may not stand here, yet they would be compiled"
                 + " -> move them to org/brakerules/rules/<component>/<component>.drl");
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "camshaft/camshaft.case.yaml, camshaft.cases.yaml",
+    "camshaft/cmashaft.limits.csv, camshaft.limits.csv"
+  })
+  void a_file_whose_name_nobody_reads_is_told(String file, String meant) throws Exception {
+    rules.write(file, "");
+    assertThat(rules.problemsOf(SIGN_RULE))
+        .containsExactly(
+            "1:1 [stray-file] nobody reads a file of this name here -> name it after its folder,"
+                + " such as "
+                + meant
+                + ", or take it out");
+  }
 }

@@ -150,7 +150,24 @@ class TablesTest {
     rules.write("cautions.csv", "id,from,text,source\nchock,wheel-on,\"Chock,COMMON-PRACTICE\n");
     assertThat(rules.problems())
         .containsExactly(
-            "3:1 [table-form] Missing closing quote for value"
-                + " -> write one row a line, quotes closed");
+            "3:1 [table-form] a quote in this row, or in one above it, is not closed or stands"
+                + " inside a cell -> put the whole cell between quotes, and write a quote inside it"
+                + " twice");
+  }
+
+  @Test
+  void a_table_that_a_spreadsheet_saved_is_read() throws IOException {
+    rules.write("sources.csv", "\uFEFF" + SmallRuleBase.SOURCES);
+    assertThat(rules.problems()).isEmpty();
+  }
+
+  @Test
+  void a_table_of_sources_that_cannot_be_read_is_told_once_and_no_citation_is_blamed()
+      throws IOException {
+    rules.write("sources.csv", SmallRuleBase.SOURCES.replaceFirst("id,title", "id\ttitle"));
+    assertThat(rules.problems())
+        .isNotEmpty()
+        .noneMatch(problem -> problem.contains("[unknown-source]"))
+        .noneMatch(problem -> problem.endsWith("-> write \"\""));
   }
 }

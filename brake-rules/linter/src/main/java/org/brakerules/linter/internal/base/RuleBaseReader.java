@@ -23,6 +23,13 @@ public final class RuleBaseReader {
   public static final String RULES = "org/brakerules/rules";
 
   /** Every ending that the rule compiler would pick up. */
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  /** What is read in the folder of a component, behind its name. */
+  private static final List<String> READ =
+      List.of(
+          ".drl", ".limits.csv", ".points.csv", ".equivalent-changes.csv", ".cases.yaml", ".md");
+
   private static final Set<String> COMPILED =
       Set.of("drl", "drlx", "dsl", "dslr", "rdrl", "rdslr", "brl", "gdst", "xls", "xlsx", "bpmn2");
 
@@ -108,7 +115,9 @@ public final class RuleBaseReader {
 
   private String text(Path path) throws IOException {
     try {
-      return Files.readString(path);
+      String text = Files.readString(path);
+      // Spreadsheets begin a UTF-8 file with a mark that is no part of its first word.
+      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     } catch (CharacterCodingException e) {
       throw new IOException(relative(path) + " is no UTF-8 text; save it as UTF-8", e);
     } catch (FileSystemException e) {
@@ -125,8 +134,26 @@ public final class RuleBaseReader {
             .toList();
     return everyFile().stream()
         .map(this::relative)
-        .filter(file -> COMPILED.contains(ending(file)) && !known.contains(file))
+        .filter(file -> isStray(file, components) && !known.contains(file))
         .toList();
+  }
+
+  /** Whether a rule compiler would read a file of this name wherever it lies. */
+  public static boolean isCompiled(String file) {
+    return COMPILED.contains(ending(file));
+  }
+
+  /** A file in the folder of a component that nobody reads has most likely a misspelt name. */
+  private static boolean isStray(String file, List<Component> components) {
+    return isCompiled(file)
+        || components.stream()
+            .map(Component::name)
+            .filter(name -> file.startsWith(RULES + "/" + name + "/"))
+            .anyMatch(
+                name ->
+                    READ.stream()
+                        .noneMatch(
+                            suffix -> file.equals(RULES + "/" + name + "/" + name + suffix)));
   }
 
   private static String ending(String file) {

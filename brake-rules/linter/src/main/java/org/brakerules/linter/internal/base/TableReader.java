@@ -55,7 +55,10 @@ final class TableReader {
     try (CsvParser parser = FACTORY.createParser(text)) {
       readLines(parser, lines);
     } catch (JsonProcessingException e) {
-      mistake(spot(e.getLocation()), e.getOriginalMessage(), "write one row a line, quotes closed");
+      mistake(
+          spot(e.getLocation()),
+          "a quote in this row, or in one above it, is not closed or stands inside a cell",
+          "put the whole cell between quotes, and write a quote inside it twice");
     }
     if (lines.isEmpty()) {
       return; // told as a mistake of its first line

@@ -24,6 +24,12 @@ record Citation(String id, int start) {
     return citations;
   }
 
+  /** Whether it is known; where no source is, the table of sources has a problem of its own. */
+  boolean isKnown(RuleBase base) {
+    return base.sourceIds().contains(id)
+        || (!id.isEmpty() && base.sourceIds().stream().allMatch(String::isEmpty));
+  }
+
   /** What is wrong with it, if it is not known. */
   String fault() {
     return id.isEmpty()

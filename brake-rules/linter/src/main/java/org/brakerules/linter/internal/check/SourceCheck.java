@@ -18,7 +18,7 @@ final class SourceCheck implements RuleCheck {
 
   private static void check(AuthoredRule rule, Token cited, RuleBase base, Findings findings) {
     for (Citation citation : Citation.all(cited.value())) {
-      if (!base.sourceIds().contains(citation.id())) {
+      if (!citation.isKnown(base)) {
         findings.add(
             LintKind.UNKNOWN_SOURCE,
             rule,

@@ -33,7 +33,7 @@ final class TableSourceCheck implements Check {
 
   private static void check(Cell cell, RuleBase base, Findings findings) {
     for (Citation citation : Citation.all(cell.text())) {
-      if (!base.sourceIds().contains(citation.id())) {
+      if (!citation.isKnown(base)) {
         findings.add(
             LintKind.UNKNOWN_SOURCE,
             cell.spotAt(citation.start()),
