@@ -144,6 +144,17 @@ class FinalCheckTest {
   }
 
   @Test
+  void the_vehicle_is_not_released_while_a_wheel_end_is_not() {
+    BrakeJob job = SoundBrake.tube().job();
+    FinalCheck check = RULES.finalCheck(job, with(job, failed("FINAL-150")));
+    PlaceResult vehicle = check.places().get(1);
+    assertThat(vehicle.on()).isEqualTo("vehicle");
+    assertThat(vehicle.checks()).noneMatch(CheckResult::keepsBack);
+    assertThat(vehicle.keptBackBy()).containsExactly("axle2/left is not released");
+    assertThat(vehicle.released()).isFalse();
+  }
+
+  @Test
   void a_record_that_does_not_fit_the_job_is_refused_with_every_problem() {
     BrakeJob job = SoundBrake.tube().job();
     AssemblyRecord record =

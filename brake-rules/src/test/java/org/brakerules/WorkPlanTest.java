@@ -149,6 +149,16 @@ class WorkPlanTest {
   }
 
   @Test
+  void a_repair_is_told_where_it_is_made_and_nowhere_else() {
+    WorkPlan plan = plan(SoundBrake.tube().with("dust-shield", "bent", Sign.SEEN));
+    assertThat(plan.steps())
+        .filteredOn(step -> String.join(" ", step.details()).contains("Straighten"))
+        .extracting(WorkStep::phase)
+        .isNotEmpty()
+        .allMatch(phase -> phase == WorkPhase.PREPARE || phase == WorkPhase.ASSEMBLE);
+  }
+
+  @Test
   void a_damaged_spring_housing_stops_the_plan_before_the_air() {
     WorkPlan plan = plan(SoundBrake.tube().with("spring-brake", "dent", Sign.SEEN));
     assertThat(ids(plan)).containsExactly("ARRIVE-010", "ARRIVE-020", "ARRIVE-030");

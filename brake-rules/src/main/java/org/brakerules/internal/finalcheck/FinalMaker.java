@@ -65,7 +65,12 @@ public final class FinalMaker {
     job.wheelEnds()
         .sorted(Comparator.comparing(WheelEnd::path))
         .forEach(end -> places.add(wheelEnd(end)));
-    places.add(place(CheckedPlace.VEHICLE, List.of(), due("", true), Optional.empty()));
+    List<String> keptBack =
+        places.stream()
+            .filter(place -> !place.released())
+            .map(place -> place.on() + " is not released")
+            .toList();
+    places.add(place(CheckedPlace.VEHICLE, keptBack, due("", true), Optional.empty()));
     refuseOtherPlaces(places.stream().map(PlaceResult::on).toList());
     if (!problems.isEmpty()) {
       throw new RecordRefusedException(problems);

@@ -10,6 +10,7 @@ import org.brakerules.internal.work.StepRow.Tells;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.part.CamshaftSeal;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.SealKind;
 
@@ -41,7 +42,9 @@ final class Details {
       pressure.map(one -> "it counts only " + one.inWords()).ifPresent(lines::add);
     }
     for (Match match : selection.of(spot).matches()) {
-      match.parts().forEach(decision -> lines.addAll(actions(row, decision)));
+      match.parts().stream()
+          .filter(decision -> isToldAt(spot, match.end(), decision.part().kind()))
+          .forEach(decision -> lines.addAll(actions(row, decision)));
       if (row.tells(Tells.SEALS)) {
         lines.addAll(seals(match));
       }
@@ -56,6 +59,26 @@ final class Details {
       looks.ifPresent(open -> lines.addAll(open.later()));
     }
     return lines.stream().distinct().toList();
+  }
+
+  /**
+   * A repair is told where it is made, and not again wherever the part only brought a step along;
+   * one that no step is made for is told at each that it brought.
+   */
+  private boolean isToldAt(Spot spot, EndFacts end, PartKind kind) {
+    return isRepaired(spot.row(), kind)
+        || selection.of(end).stream().noneMatch(other -> isRepaired(other.row(), kind));
+  }
+
+  private static boolean isRepaired(StepRow row, PartKind kind) {
+    return row.forParts().stream().anyMatch(condition -> condition.kind().equals(Optional.of(kind)))
+        && switch (row.phase()) {
+          case PREPARE -> true;
+          case ASSEMBLE ->
+              kind == PartKind.CAMSHAFT ? row.tells(Tells.SHIMS) : row.fits().contains(kind);
+          case SET -> kind == PartKind.SLACK_ADJUSTER;
+          default -> false;
+        };
   }
 
   /** The undecided parts that a step decides. */
