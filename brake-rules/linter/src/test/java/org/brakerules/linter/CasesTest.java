@@ -71,6 +71,8 @@ class CasesTest {
           crack: seen ~ crak: seen ~ 4:23 [case-job] case "Crack": change > camshaft > crak: found an unknown field -> write "crack", the nearest known field
           soaked: seen ~ soaked: sen ~ 6:15 [case-job] case "Crack": change > drum > soaked: found "sen" -> write "seen", the nearest known name
           near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  layout: { camshaft: tubes } ~ 14:23 [case-job] case "Play": layout > camshaft: found "tubes" -> write "tube", the nearest known name
+          near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  layout: { springBrake: yes } ~ 14:26 [case-job] case "Play": layout > springBrake: found true -> write "yes", "no" or "unknown", with the quotes: a bare yes or no is no text
+          near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  layout: { chamber: { type: 30 } } ~ 14:30 [case-job] case "Play": layout > chamber > type: found 30 -> write "30", with the quotes: a bare number is no text
           near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  job: { ruleSet: quebek } ~ 14:19 [case-job] case "Play": there is no rule set "quebek" -> write "quebec"
           near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  remove: [shim/head-end] ~ 14:11 [case-job] case "Play": the sound wheel end has no shim/head-end -> take it out of the list
           near: CAMSHAFT-020 ~ near: CAMSHAFT-020\\n  axle: { wheelEnds: [] } ~ 14:11 [case-job] case "Play": the job has no left wheel end of axle 2 any more, with its layout and parts -> leave that one as it is, and change it under layout and change
