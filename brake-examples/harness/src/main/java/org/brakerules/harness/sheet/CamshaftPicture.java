@@ -17,8 +17,9 @@ import org.brakerules.model.reading.Station;
  */
 final class CamshaftPicture {
 
-  private static final int WIDTH = 760;
-  private static final int HEIGHT = 350;
+  private static final int WIDTH = 715;
+  private static final int HEIGHT = 284;
+  private static final int LETTERS = 19;
 
   /** The middle of the shaft, and how far its skin and the bore lie from it. */
   private static final int MIDDLE = 150;
@@ -42,14 +43,15 @@ final class CamshaftPicture {
 
   void draw(Markup page, String id) {
     Picture picture =
-        new Picture(page, id, "The camshaft cut along its length", inWords(), WIDTH, HEIGHT);
+        new Picture(
+            page, id, "The camshaft cut along its length", inWords(), WIDTH, HEIGHT, LETTERS);
     housing(picture);
     shaft(picture);
     seal(picture, Station.HEAD_END, headSeal());
     seal(picture, Station.SPLINE_END, splineSeal());
     grease(picture);
-    notes(picture);
     picture.finish();
+    notes(page);
   }
 
   /** What the drawing shows, for whoever cannot see it. */
@@ -85,8 +87,8 @@ final class CamshaftPicture {
     } else {
       bore(picture, 146, 454);
     }
-    bushing(picture, 196);
-    bushing(picture, 486);
+    bushing(picture, 196, 247);
+    bushing(picture, 486, 497);
   }
 
   private static void bore(Picture picture, int from, int length) {
@@ -94,14 +96,15 @@ final class CamshaftPicture {
     picture.box(from, MIDDLE + BORE, length, WALL, "silver");
   }
 
-  private static void bushing(Picture picture, int from) {
+  /** Its name stands clear of the words on the seal beside it. */
+  private static void bushing(Picture picture, int from, int name) {
     for (int y : List.of(MIDDLE - BORE, MIDDLE + SHAFT)) {
       picture.box(from, y, 62, BORE - SHAFT, "white");
       for (int x = from + 8; x < from + 62; x += 9) {
         picture.line(x, y + BORE - SHAFT, x + 8, y, 1);
       }
     }
-    picture.words(from + 31, MIDDLE + BORE + WALL + 16, "bushing", "middle");
+    picture.words(name, MIDDLE + BORE + WALL + 18, "bushing", "middle");
   }
 
   private static void shaft(Picture picture) {
@@ -113,8 +116,8 @@ final class CamshaftPicture {
     }
     picture.box(616, MIDDLE - 74, 34, 148, "white");
     picture.words(69, MIDDLE - 60, "cam head", "middle");
-    picture.words(110, MIDDLE + 106, "head washer", "middle");
-    picture.line(110, MIDDLE + 92, 110, MIDDLE + 36, 1);
+    picture.words(110, MIDDLE + 118, "head washer", "middle");
+    picture.line(110, MIDDLE + 98, 110, MIDDLE + 36, 1);
     picture.words(633, MIDDLE - 82, "adjuster", "middle");
     picture.words(684, MIDDLE + 38, "spline", "middle");
   }
@@ -144,7 +147,7 @@ final class CamshaftPicture {
     if (known) {
       int below = MIDDLE + BORE + WALL + 14;
       picture.arrow(x - 4, below, x + 34, below);
-      picture.words(x + 10, below + 16, "open side", "middle");
+      picture.words(x + 18, below + 18, "open side", "middle");
     } else {
       picture.bold(x + 10, MIDDLE + BORE + WALL + 22, "?", "middle");
     }
@@ -157,15 +160,15 @@ final class CamshaftPicture {
         fitting(picture, 370);
         picture.arrow(350, low, 266, low);
         picture.arrow(390, low, 480, low);
-        picture.arrow(588, low, 606, low + 74);
-        picture.words(606, MIDDLE + 122, "surplus grease leaves here", "middle");
+        picture.arrow(592, low, 646, low + 74);
+        picture.words(712, MIDDLE + 124, "surplus grease leaves here", "end");
       }
       case SPLIT -> {
         fitting(picture, 226);
         fitting(picture, 516);
-        picture.arrow(264, low, 300, low + 50);
+        picture.arrow(264, low, 306, low + 72);
         picture.words(
-            270, MIDDLE + 98, "old grease leaves at the inner face of the spider", "start");
+            712, MIDDLE + 124, "old grease leaves at the inner face of the spider", "end");
       }
       case CLOSED, UNKNOWN -> {}
     }
@@ -180,10 +183,10 @@ final class CamshaftPicture {
     picture.arrow(x + 2, MIDDLE - BORE - WALL + 2, x + 2, MIDDLE - SHAFT - 4);
   }
 
-  private void notes(Picture picture) {
-    picture.lines(20, 300, List.of("Head end: " + note(Station.HEAD_END)), "start");
-    picture.lines(20, 318, List.of("Adjuster end: " + note(Station.SPLINE_END)), "start");
-    picture.words(20, 336, purge(), "start");
+  private void notes(Markup page) {
+    page.element("p", "Head end: " + note(Station.HEAD_END), "class", "note");
+    page.element("p", "Adjuster end: " + note(Station.SPLINE_END), "class", "note");
+    page.element("p", purge(), "class", "note");
   }
 
   private String purge() {

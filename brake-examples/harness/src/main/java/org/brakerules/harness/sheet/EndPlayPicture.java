@@ -1,6 +1,5 @@
 package org.brakerules.harness.sheet;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import org.brakerules.calc.Working;
 import org.brakerules.harness.html.Markup;
@@ -8,8 +7,9 @@ import org.brakerules.harness.html.Markup;
 /** The stack at the adjuster end of the camshaft, and what to do with its shims. */
 final class EndPlayPicture {
 
-  private static final int WIDTH = 640;
-  private static final int HEIGHT = 240;
+  private static final int WIDTH = 590;
+  private static final int HEIGHT = 176;
+  private static final int LETTERS = 17;
 
   private final Working shims;
 
@@ -24,17 +24,18 @@ final class EndPlayPicture {
 
   void draw(Markup page, String id) {
     Picture picture =
-        new Picture(page, id, "The stack that sets the end play", inWords(), WIDTH, HEIGHT);
+        new Picture(
+            page, id, "The stack that sets the end play", inWords(), WIDTH, HEIGHT, LETTERS);
     picture.box(40, 70, 540, 40, "white");
     for (int y = 76; y < 110; y += 7) {
       picture.line(336, y, 580, y, 1);
     }
     piece(picture, 60, 120, 40, "bracket", "silver");
-    piece(picture, 200, 22, 34, "spacer", "white");
+    piece(picture, 192, 22, 34, "spacer", "white");
     piece(picture, 236, 100, 64, "adjuster", "white");
     piece(picture, 346, 14, 34, "", "white");
-    picture.words(353, 34, "washer", "end");
-    picture.line(353, 38, 353, 54, 1);
+    picture.words(353, 18, "washer", "middle");
+    picture.line(353, 22, 353, 54, 1);
     for (int x = 366; x < 402; x += 12) {
       picture.box(x, 50, 6, 80, "black");
     }
@@ -42,8 +43,8 @@ final class EndPlayPicture {
     gap(picture);
     picture.box(470, 58, 10, 64, "gray");
     picture.words(476, 40, "ring", "middle");
-    picture.lines(20, 186, results(), "start");
     picture.finish();
+    page.element("p", results(), "class", "note");
   }
 
   private static void piece(Picture picture, int x, int width, int half, String name, String fill) {
@@ -58,12 +59,16 @@ final class EndPlayPicture {
     picture.words(437, 166, "end play", "middle");
   }
 
-  private List<String> results() {
-    return shims.results().stream().map(one -> one.name() + " " + one.value()).toList();
+  private String results() {
+    if (shims.results().isEmpty()) {
+      return "Not worked out; to be known first: " + String.join("; ", shims.missing()) + ".";
+    }
+    return shims.results().stream()
+        .map(one -> one.name() + " " + one.value())
+        .collect(Collectors.joining("; ", "", "."));
   }
 
   private String inWords() {
-    return "From the bracket outward: spacer, adjuster, washer, shims, gap, ring. "
-        + results().stream().collect(Collectors.joining("; ", "", "."));
+    return "From the bracket outward: spacer, adjuster, washer, shims, gap, ring. " + results();
   }
 }

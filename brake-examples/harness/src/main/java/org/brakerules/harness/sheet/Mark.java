@@ -64,6 +64,6 @@ enum Mark {
       }
       case REPLACE, REUSE -> picture.circle(x, y, 11.5, fill);
     }
-    picture.number(x, y + 4.2, number, isBlack() ? "white" : "black");
+    picture.number(x, y + 5.3, number, isBlack() ? "white" : "black");
   }
 }

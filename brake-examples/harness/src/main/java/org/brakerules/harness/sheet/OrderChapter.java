@@ -20,10 +20,11 @@ final class OrderChapter {
 
   void write() {
     page.open("section").element("h2", "Parts for this wheel end");
+    page.open("div", "class", "orders");
     list("New", Handling.ORDER);
     list("Off the worn shoes before they leave", Handling.SALVAGE);
     list("Look at first", Handling.INSPECT);
-    page.close();
+    page.closeTo("section");
   }
 
   private void list(String heading, Handling handling) {

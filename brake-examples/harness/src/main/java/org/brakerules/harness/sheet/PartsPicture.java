@@ -11,7 +11,8 @@ import org.brakerules.model.part.PartKind;
 final class PartsPicture {
 
   private static final int WIDTH = 790;
-  private static final int HEIGHT = 430;
+  private static final int HEIGHT = 420;
+  private static final int LETTERS = 15;
 
   private static final Set<PartKind> HUB =
       EnumSet.of(
@@ -42,7 +43,8 @@ final class PartsPicture {
                 + " side. Each number is that of the list of parts; the list says the same in"
                 + " words.",
             WIDTH,
-            HEIGHT);
+            HEIGHT,
+            LETTERS);
     brake(picture);
     shaft(picture);
     chamber(picture);

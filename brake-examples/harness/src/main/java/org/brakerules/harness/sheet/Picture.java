@@ -1,6 +1,5 @@
 package org.brakerules.harness.sheet;
 
-import java.util.List;
 import org.brakerules.harness.html.Markup;
 
 /**
@@ -16,8 +15,10 @@ final class Picture {
    *
    * @param out the page it stands in
    * @param id tells it from the other drawings of the page
+   * @param letters how high its letters are, in its own units
    */
-  Picture(Markup out, String id, String title, String description, int width, int height) {
+  Picture(
+      Markup out, String id, String title, String description, int width, int height, int letters) {
     this.out = out;
     out.open(
         "svg",
@@ -32,7 +33,7 @@ final class Picture {
         "font-family",
         "sans-serif",
         "font-size",
-        "13");
+        Integer.toString(letters));
     out.element("title", title, "id", id + "-title");
     out.element("desc", description, "id", id + "-description");
   }
@@ -44,13 +45,6 @@ final class Picture {
   void bold(double x, double y, String words, String anchor) {
     out.element(
         "text", words, "x", at(x), "y", at(y), "text-anchor", anchor, "font-weight", "bold");
-  }
-
-  /** Words over several lines, one below the other. */
-  void lines(double x, double y, List<String> lines, String anchor) {
-    for (int i = 0; i < lines.size(); i++) {
-      words(x, y + 16 * i, lines.get(i), anchor);
-    }
   }
 
   void box(double x, double y, double width, double height, String fill) {
@@ -137,8 +131,6 @@ final class Picture {
         at(y),
         "text-anchor",
         "middle",
-        "font-size",
-        "11.5",
         "font-weight",
         "bold",
         "fill",

@@ -6,7 +6,7 @@ final class SheetStyle {
   static final String TEXT =
       """
       :root { color-scheme: light; }
-      body { background: white; color: black; font: 1rem/1.4 system-ui, sans-serif; margin: 0 auto;
+      body { background: white; color: black; font: 1rem/1.4 Arial, Helvetica, sans-serif; margin: 0 auto;
         max-width: 56rem; padding: 1rem; }
       h1 { font-size: 1.5rem; margin: 0 0 .4rem; }
       h2 { border-bottom: 2px solid; font-size: 1.15rem; margin: 1.2rem 0 .4rem; }
@@ -19,7 +19,9 @@ final class SheetStyle {
       .blank { border-bottom: 1px solid; display: inline-block; min-height: 1em; min-width: 6em; }
       .note { margin: .3rem 0; }
       .legend span { margin-right: 1.2rem; }
-      ul.parts, .order, .cautions ol { columns: 2; column-gap: 2rem; }
+      ul.parts, .orders, .cautions ol { columns: 2; column-gap: 2rem; }
+      ul.parts, .cautions ol { padding: 0; }
+      .parts li, .cautions li { margin-left: 1.6em; }
       li { break-inside: avoid; margin-bottom: .25rem; }
       .rule { font-size: .8em; white-space: nowrap; }
       .stop { border: 4px double; padding: 0 .8rem; }
@@ -30,27 +32,37 @@ final class SheetStyle {
       .passes { font-weight: bold; }
       .caution { font-style: italic; }
       .work .full { display: inline; font-weight: normal; }
-      .work .sign { border-bottom: 1px solid; height: .9em; margin-left: auto; width: 6em; }
+      .work .sign { border-bottom: 1px solid; float: right; height: 1.2em; margin-left: 1em; width: 6em; }
       .pictures { align-items: start; display: flex; flex-wrap: wrap; gap: 1rem; }
-      .pictures div { flex: 1 1 24rem; }
+      .pictures div { flex: 1 1 40rem; }
+      .pictures div + div svg { max-width: 36rem; }
+      .pictures p { margin: .2rem 0; }
       @media print {
-        @page { margin: 7mm; }
-        body { font-size: 6.2pt; line-height: 1.16; max-width: none; padding: 0; }
+        @page { margin: 6mm; }
+        body { font-size: 6.1pt; line-height: 1.1; max-width: none; padding: 0; }
         h1 { font-size: 11pt; margin: 0 0 2pt; }
-        h2 { border-bottom-width: 1px; font-size: 8.5pt; margin: 3pt 0 1pt; }
-        h3 { font-size: 7.5pt; margin: 2pt 0 1pt; }
-        p { margin: 1pt 0; }
-        ul.parts, .order, .cautions ol { columns: 4; column-gap: 8pt; }
-        .work { columns: 4; column-gap: 7pt; }
-        .work h2, .work .note { column-span: all; }
+        h2 { border-bottom-width: 1px; font-size: 8.5pt; margin: 2pt 0 1pt; }
+        h3 { break-after: avoid; font-size: 7.5pt; margin: 2pt 0 1pt; }
+        p, .note, .pictures p { margin: 1pt 0; }
         ul, ol { margin: 0; padding-left: 1.4em; }
-        .work ol { padding-left: 2.8em; }
-        .blank { min-width: 4em; }
         li { margin-bottom: .5pt; }
+        ul.parts, .orders, .cautions ol, .steps { columns: 4; column-gap: 7pt; }
+        .parts li, .cautions li { margin-left: 1.4em; }
+        .cautions li { margin-left: 1.8em; }
+        .rule { font-size: inherit; }
+        .work ol { padding-left: 2.2em; }
+        .work li.hold { border-left-width: 3px; padding-left: 2pt; }
+        .work .caution, .work .detail, .work .fitted, .work .record { display: inline; }
+        .work .detail::before { content: ' \\2022  '; }
+        .work li:has(.detail) { break-inside: auto; }
         .work .full { display: none; }
-        .work .sign { height: .6em; margin-top: -.3em; }
+        .work .sign { height: 1em; margin-left: 3pt; width: 4em; }
+        .blank { min-height: 0; min-width: 4em; }
+        .head .blank { min-height: 1em; min-width: 9em; }
         .pictures { flex-wrap: nowrap; gap: 6pt; }
-        .pictures div { flex-basis: 50%; }
+        .pictures div { flex: 0 1 42%; }
+        .pictures div:first-child { flex-basis: 58%; }
+        .pictures div + div svg { max-width: 100%; }
       }
       """;
 

@@ -23,17 +23,19 @@ final class StepsChapter {
   private final Markup page;
   private final List<WorkStep> steps;
   private final List<Caution> cautions;
-  private final Set<String> told = new HashSet<>();
+  private final Set<String> told;
 
   /**
    * Lays the steps out.
    *
    * @param cautions all cautions of the work, in the order of their numbers on the page
+   * @param told details that stand on the page already
    */
-  StepsChapter(Markup page, List<WorkStep> steps, List<Caution> cautions) {
+  StepsChapter(Markup page, List<WorkStep> steps, List<Caution> cautions, List<String> told) {
     this.page = page;
     this.steps = steps;
     this.cautions = cautions;
+    this.told = new HashSet<>(told);
   }
 
   void write() {
@@ -45,6 +47,7 @@ final class StepsChapter {
             + " step.",
         "class",
         "note");
+    page.open("div", "class", "steps");
     for (WorkPhase phase : WorkPhase.values()) {
       List<WorkStep> own = steps.stream().filter(step -> step.phase() == phase).toList();
       if (!own.isEmpty()) {
@@ -53,14 +56,15 @@ final class StepsChapter {
         page.close();
       }
     }
-    page.close();
+    page.closeTo("section");
   }
 
   private void step(WorkStep step) {
     page.open("li", "value", Integer.toString(step.number()), "class", step.hold() ? "hold" : "");
+    page.element("span", "", "class", "sign");
     page.words(where(step) + step.ifFitted().map(one -> one + ": ").orElse("") + step.text());
     if (!step.parts().isEmpty()) {
-      page.element("span", fitted(step.parts()), "class", "fitted");
+      page.words(" ").element("span", fitted(step.parts()), "class", "fitted");
     }
     step.details().stream()
         .filter(told::add)
@@ -70,7 +74,7 @@ final class StepsChapter {
     }
     cautions(step);
     records(step.records());
-    page.element("span", "", "class", "sign").close();
+    page.close();
   }
 
   /** On paper a step calls its cautions by number and name; the list on the page has the words. */
@@ -78,7 +82,7 @@ final class StepsChapter {
     if (step.cautions().isEmpty()) {
       return;
     }
-    page.open("span", "class", "caution");
+    page.words(" ").open("span", "class", "caution");
     boolean first = true;
     for (Caution caution : step.cautions()) {
       page.words(first ? "Caution " : "; ");
@@ -123,7 +127,7 @@ final class StepsChapter {
     if (records.isEmpty()) {
       return;
     }
-    page.open("span", "class", "record");
+    page.words(" ").open("span", "class", "record");
     boolean first = true;
     for (Recording record : records) {
       page.words(first ? "Write down: " : "; ");

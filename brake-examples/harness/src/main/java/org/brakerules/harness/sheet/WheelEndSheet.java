@@ -58,13 +58,14 @@ final class WheelEndSheet {
         .close();
     page.open("body").open("main");
     head();
-    stops();
+    stop().forEach(this::write);
     PartsChapter chapter = new PartsChapter(page, decisions);
     pictures(chapter);
     chapter.write();
     parts().ifPresent(parts -> new OrderChapter(page, parts).write());
     cautions();
-    new StepsChapter(page, steps(), material.plan().cautions()).write();
+    List<String> told = stop().flatMap(stop -> stop.why().stream()).toList();
+    new StepsChapter(page, steps(), material.plan().cautions(), told).write();
     new ProvenanceChapter(page, material, decisions).write();
     page.closeTo("html");
   }
@@ -98,16 +99,16 @@ final class WheelEndSheet {
     page.open("div").element("dt", name).element("dd", "", "class", "blank").close();
   }
 
-  private void stops() {
-    for (Stop stop : material.plan().stops()) {
-      if (stop.wheelEnd().equals(path())) {
-        page.open("section", "class", "stop").element("h2", "Work stops here");
-        page.element("p", "The plan goes no further than step " + stop.step() + ".");
-        page.open("ul");
-        stop.why().forEach(why -> page.element("li", why));
-        page.closeTo("section");
-      }
-    }
+  private Stream<Stop> stop() {
+    return material.plan().stops().stream().filter(stop -> stop.wheelEnd().equals(path()));
+  }
+
+  private void write(Stop stop) {
+    page.open("section", "class", "stop").element("h2", "Work stops here");
+    page.element("p", "The plan goes no further than step " + stop.step() + ".");
+    page.open("ul");
+    stop.why().forEach(why -> page.element("li", why));
+    page.closeTo("section");
   }
 
   private void pictures(PartsChapter chapter) {
