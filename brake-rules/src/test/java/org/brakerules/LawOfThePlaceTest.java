@@ -17,6 +17,7 @@ class LawOfThePlaceTest {
   @CsvSource({
     "us-federal, return-spring, broken, US-49-CFR-396-APP-A, LAW",
     "quebec,     return-spring, broken, US-49-CFR-396-APP-A, LAW_ELSEWHERE",
+    "us-virginia, return-spring, broken, US-49-CFR-396-APP-A, LAW_ELSEWHERE",
     "us-federal, hose,          chafed, MAINE-16-222-CH-1,   LAW_ELSEWHERE",
     "quebec,     hose,          chafed, MAINE-16-222-CH-1,   LAW_ELSEWHERE"
   })

@@ -31,6 +31,7 @@ class TestPressureOfRuleSetTest {
     "us-federal, 100 psi,    false",
     "us-federal, 600 kPa,    true",
     "us-federal, 690 kPa,    false",
+    "us-virginia, 60 psi,    true",
     "quebec,     85 psi,     false",
     "quebec,     89.9 psi,   false",
     "quebec,     90 psi,     true",

@@ -24,8 +24,14 @@ public final class RuleBase {
   private final WhatNext whatNext;
   private final RuleBaseVersion version;
 
-  /** Puts tables and rules together. */
+  /**
+   * Puts tables and rules together.
+   *
+   * @throws org.brakerules.internal.table.RuleBaseException if a rule set switches off a rule that
+   *     there is not
+   */
   public RuleBase(Tables tables, RuleEngine engine, RuleBaseVersion version) {
+    tables.rulesOff().check(engine.rules().stream().map(RuleText::id).toList());
     this.tables = tables;
     this.engine = engine;
     this.whatNext = new WhatNext(tables.points(), new Bearings(tables, engine.rules()));

@@ -28,7 +28,9 @@ import org.brakerules.model.reading.Station;
  * @param methods the methods it accepts; empty if any
  * @param moment when in the job the reading must be taken; empty if at any time
  * @param appliesTo the configurations it is for, as the table writes them; empty if all
- * @param ruleSet the rule set it belongs to; empty if it holds in every one
+ * @param ruleSet the rule set it belongs to; empty if it holds in every one but those of {@code
+ *     exceptUnder}
+ * @param exceptUnder the rule sets that hold it on another side, each in a row of its own
  * @param from the first day it holds; empty if it always did
  * @param to the last day it holds; empty if it still does
  * @param source where the value comes from
@@ -46,14 +48,16 @@ public record Limit(
     Optional<Moment> moment,
     String appliesTo,
     Optional<RuleSet> ruleSet,
+    List<RuleSet> exceptUnder,
     Optional<LocalDate> from,
     Optional<LocalDate> to,
     Source source,
     String note) {
 
-  /** Keeps its own copy of the methods. */
+  /** Keeps its own copies of the lists. */
   public Limit {
     methods = List.copyOf(methods);
+    exceptUnder = List.copyOf(exceptUnder);
   }
 
   /** On which side of what a reading passes, such as {@code at most 0.020 in}. */
@@ -61,9 +65,58 @@ public record Limit(
     return comparison.inWords() + " " + (written.isEmpty() ? "the maker's figure" : written);
   }
 
+  /** The same limit, which does not hold under these rule sets. */
+  public Limit exceptUnder(List<RuleSet> others) {
+    return new Limit(
+        id,
+        part,
+        property,
+        comparison,
+        value,
+        written,
+        station,
+        methods,
+        moment,
+        appliesTo,
+        ruleSet,
+        others,
+        from,
+        to,
+        source,
+        note);
+  }
+
+  /**
+   * The same figure as one rule set holds it.
+   *
+   * @param under the rule set, under which alone it holds
+   * @param side on which side of the figure a reading passes there
+   * @param says where the rule set says so
+   * @param remark what else a reader should know; may be empty
+   */
+  public Limit heldAs(RuleSet under, Comparison side, Source says, String remark) {
+    return new Limit(
+        id,
+        part,
+        property,
+        side,
+        value,
+        written,
+        station,
+        methods,
+        moment,
+        appliesTo,
+        Optional.of(under),
+        List.of(),
+        from,
+        to,
+        says,
+        remark);
+  }
+
   /** Whether it holds on a day under a rule set. */
   public boolean holds(LocalDate date, RuleSet jobs) {
-    return ruleSet.map(jobs::equals).orElse(true)
+    return ruleSet.map(jobs::equals).orElse(!exceptUnder.contains(jobs))
         && from.map(first -> !date.isBefore(first)).orElse(true)
         && to.map(last -> !date.isAfter(last)).orElse(true);
   }

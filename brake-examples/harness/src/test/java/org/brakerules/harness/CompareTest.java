@@ -2,7 +2,11 @@ package org.brakerules.harness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** One job under two rule sets. */
 class CompareTest {
@@ -18,6 +22,20 @@ class CompareTest {
         .contains("Rule sets us-federal (the job's), quebec")
         .contains("tractor/axle2/right/chamber us-federal reuse; on the road: met")
         .contains("quebec undecided; on the road:");
+  }
+
+  /** Clamp 30, standard stroke: 2 in. Virginia rejects what is equal to it. */
+  @Test
+  void a_stroke_at_the_figure_passes_the_federal_text_and_fails_in_virginia(@TempDir Path folder)
+      throws IOException {
+    Path job = folder.resolve("at-the-figure.json");
+    Files.writeString(job, Files.readString(Path.of(JOB)).replace("1 15/16 in", "2 in"));
+    CommandLineRun run = CommandLineRun.of("decide", "--compare", "us-virginia", job.toString());
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.unwrapped())
+        .contains("Rule sets us-federal (the job's), us-virginia")
+        .contains("tractor/axle2/right/chamber us-federal reuse; on the road: met")
+        .contains("on the road: failed");
   }
 
   @Test

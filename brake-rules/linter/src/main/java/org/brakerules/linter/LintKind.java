@@ -4,7 +4,8 @@ import java.util.Locale;
 
 /** What can be wrong with a rule base. */
 public enum LintKind {
-  STRAY_FILE("Rules outside the one rule file of their folder"),
+  STRAY_FILE(
+      "Rules outside the one rule file of their folder, or a file that nobody reads in the folder of a rule set"),
   HEADER("The header differs from the fixed one"),
   OUTSIDE_RULES("Something else than rules in a rule file"),
   SYNTAX("A rule that cannot be read"),

@@ -57,10 +57,20 @@ final class SmallRuleBase {
 
   static final String RULE_SETS =
       """
-      id,title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
-      us-federal,"United States, federal",80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE
-      quebec,Quebec,90 psi,100 psi,COMMON-PRACTICE,1996-05-31,COMMON-PRACTICE
+      id
+      us-federal
+      quebec
       """;
+
+  private static final String RULE_SET =
+      "title,test-pressure-least,test-pressure-most,test-pressure-source,"
+          + "automatic-adjusters-from,automatic-adjusters-source\n";
+
+  static final String QUEBEC =
+      RULE_SET + "Quebec,90 psi,100 psi,COMMON-PRACTICE,1996-05-31,COMMON-PRACTICE\n";
+
+  private static final String US_FEDERAL =
+      RULE_SET + "Federal,80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE\n";
 
   static final String LIMITS =
       """
@@ -88,6 +98,8 @@ final class SmallRuleBase {
     this.resources = resources;
     write("sources.csv", SOURCES);
     write("rule-sets.csv", RULE_SETS);
+    write("rule-sets/us-federal/rule-set.csv", US_FEDERAL);
+    write("rule-sets/quebec/rule-set.csv", QUEBEC);
     write("cautions.csv", "id,from,text,source\n");
     write("camshaft/camshaft.limits.csv", LIMITS);
     write("camshaft/camshaft.points.csv", POINTS);

@@ -3,7 +3,7 @@ package org.brakerules.linter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.brakerules.linter.SmallRuleBase.LIMITS;
 import static org.brakerules.linter.SmallRuleBase.POINTS;
-import static org.brakerules.linter.SmallRuleBase.RULE_SETS;
+import static org.brakerules.linter.SmallRuleBase.QUEBEC;
 import static org.brakerules.linter.SmallRuleBase.SOURCES;
 
 import java.io.IOException;
@@ -104,10 +104,10 @@ class TableCellsTest {
 
   @Test
   void a_rule_set_asks_for_adjusters_from_a_day_on() throws IOException {
-    rules.write("rule-sets.csv", RULE_SETS.replace("1996-05-31", "May 1996"));
+    rules.write("rule-sets/quebec/rule-set.csv", QUEBEC.replace("1996-05-31", "May 1996"));
     assertThat(rules.problems())
         .containsExactly(
-            "3:46 [table-date] \"May 1996\" is no day of the calendar, so the table cannot be used"
+            "2:39 [table-date] \"May 1996\" is no day of the calendar, so the table cannot be used"
                 + " -> write year, month and day, such as 2026-11-20");
   }
 

@@ -18,6 +18,7 @@ import org.brakerules.internal.fact.Brake;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Finds;
+import org.brakerules.internal.table.RulesOffTable;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Decision;
@@ -44,13 +45,15 @@ public final class DecisionMaker {
   private final BrakeJob job;
   private final Tables tables;
   private final RuleEngine engine;
+  private final RuleEngine all;
   private final Checks checks;
 
   /** Prepares to decide one job. */
   public DecisionMaker(BrakeJob job, Tables tables, RuleEngine engine) {
     this.job = job;
     this.tables = tables;
-    this.engine = engine;
+    this.engine = engine.without(tables.rulesOff().under(job.ruleSet()));
+    this.all = engine;
     this.checks = Checks.of(tables, job);
   }
 
@@ -83,7 +86,7 @@ public final class DecisionMaker {
     List<InspectedPart> parts = InspectedParts.of(job, checks);
     List<Object> facts = withMarkers(parts);
     Predicate<Object> isPart = fact -> fact instanceof Part part && part.place().equals(place);
-    return engine.rules().stream()
+    return all.rules().stream()
         .filter(rule -> rule.subject() == place.kind())
         .map(
             rule ->
@@ -97,7 +100,21 @@ public final class DecisionMaker {
 
   private Optional<String> whyNot(
       String ruleId, List<InspectedPart> parts, List<Object> facts, Predicate<Object> speaksOf) {
-    return new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts, speaksOf));
+    return tables
+        .rulesOff()
+        .of(job.ruleSet(), ruleId)
+        .map(this::switchedOff)
+        .or(() -> new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts, speaksOf)));
+  }
+
+  private String switchedOff(RulesOffTable.Off off) {
+    return "the rule set \""
+        + job.ruleSet()
+        + "\" does not have it: "
+        + off.reason()
+        + " ("
+        + off.source().citation()
+        + ")";
   }
 
   private List<Object> withMarkers(List<InspectedPart> parts) {

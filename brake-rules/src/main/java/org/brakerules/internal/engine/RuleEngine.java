@@ -90,6 +90,15 @@ public final class RuleEngine {
         told, others, sessions, tables, name -> !name.equals(silent) && speaks.test(name));
   }
 
+  /** The same rules without those that a rule set switches off; the same engine if it has none. */
+  public RuleEngine without(Collection<String> ruleIds) {
+    RuleEngine rest = this;
+    for (String id : ruleIds) {
+      rest = rest.without(id);
+    }
+    return rest;
+  }
+
   /**
    * The same rules with a variant in the place of the rule it was made from.
    *

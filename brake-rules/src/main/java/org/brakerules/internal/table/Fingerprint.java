@@ -16,7 +16,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
 public final class Fingerprint {
 
   private static final List<String> OF_ALL =
-      List.of("sources.csv", "rule-sets.csv", "cautions.csv");
+      List.of("sources.csv", RuleSetFolders.INDEX, "cautions.csv");
   private static final List<String> OF_COMPONENT = List.of("drl", "limits.csv", "points.csv");
 
   private Fingerprint() {}
@@ -29,17 +29,18 @@ public final class Fingerprint {
   /** The version of the artifact with the digest of other rules and tables. */
   public static RuleBaseVersion of(RuleBaseFiles base) {
     MessageDigest digest = sha256();
-    files().forEach(file -> add(digest, base, file));
+    files(base).forEach(file -> add(digest, base, file));
     return new RuleBaseVersion(version(), HexFormat.of().formatHex(digest.digest()));
   }
 
   /** The names of all files, in a fixed order. */
-  static Stream<String> files() {
+  static Stream<String> files(RuleBaseFiles base) {
     Stream<String> components =
         Tables.components().stream()
             .flatMap(
                 component -> OF_COMPONENT.stream().map(suffix -> Tables.file(component, suffix)));
-    return Stream.concat(OF_ALL.stream(), components);
+    return Stream.of(OF_ALL.stream(), new RuleSetFolders(base).names(), components)
+        .flatMap(names -> names);
   }
 
   private static void add(MessageDigest digest, RuleBaseFiles base, String file) {

@@ -17,13 +17,24 @@ import org.brakerules.model.quantity.Quantity;
  * @param property the property it limits
  * @param ratedShare the share of the rated stroke that the limit is; empty if it is none
  * @param law the rule set whose law it is; empty if it is no law of any rule set known here
+ * @param byComparison whether a rule set made it of a row of all by holding that on another side
  */
 public record LimitRow(
     Limit limit,
     Selector selector,
     Property property,
     Optional<RatedShare> ratedShare,
-    Optional<RuleSet> law) {
+    Optional<RuleSet> law,
+    boolean byComparison) {
+
+  LimitRow exceptUnder(List<RuleSet> ruleSets) {
+    return new LimitRow(
+        limit.exceptUnder(ruleSets), selector, property, ratedShare, law, byComparison);
+  }
+
+  LimitRow held(Limit as, Optional<RuleSet> lawOf) {
+    return new LimitRow(as, selector, property, ratedShare, lawOf, true);
+  }
 
   /** The limit as it holds for a brake; empty if the table has no value for it. */
   public Optional<LimitInForce> inForce(Layout layout) {

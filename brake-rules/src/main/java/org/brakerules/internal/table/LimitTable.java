@@ -28,10 +28,10 @@ public final class LimitTable {
   private final Map<PartKind, List<String>> idsByKind;
   private final Map<PartKind, Map<String, List<Limit>>> byProperty;
 
-  LimitTable(Iterable<Row> rows, SourceTable sources, RuleSetTable ruleSets) {
-    for (Row row : rows) {
-      LimitRow read = read(row, sources, ruleSets);
-      byId.computeIfAbsent(read.limit().id(), id -> new ArrayList<>()).add(read);
+  LimitTable(List<Row> rows, List<Row> comparisons, SourceTable sources, RuleSetTable ruleSets) {
+    List<LimitRow> written = rows.stream().map(row -> read(row, sources, ruleSets)).toList();
+    for (LimitRow row : new ComparisonTable(comparisons, sources, ruleSets).apply(written)) {
+      byId.computeIfAbsent(row.limit().id(), id -> new ArrayList<>()).add(row);
     }
     idsByKind =
         byId.entrySet().stream()
@@ -92,6 +92,7 @@ public final class LimitTable {
             row.optional("moment").map(name -> moment(row, name)),
             row.text("applies-to"),
             row.optional("rule-set").map(name -> ruleSet(row, name, ruleSets)),
+            List.of(),
             row.date("from"),
             row.date("to"),
             source(row, row.required("source"), sources),
@@ -101,10 +102,11 @@ public final class LimitTable {
         Selector.parse(row, "applies-to", kind),
         property,
         RatedShare.parse(limit.written()),
-        sources.lawOf(limit.source()));
+        sources.lawOf(limit.source()),
+        false);
   }
 
-  private static Comparison comparison(Row row) {
+  static Comparison comparison(Row row) {
     return row.known(
         row.required("comparison"),
         "comparison",
@@ -146,7 +148,7 @@ public final class LimitTable {
     return row.known(name, "moment", one -> Names.find(Moment.class, one), Names.all(Moment.class));
   }
 
-  private static RuleSet ruleSet(Row row, String name, RuleSetTable ruleSets) {
+  static RuleSet ruleSet(Row row, String name, RuleSetTable ruleSets) {
     return row.known(name, "rule set", ruleSets::find, ruleSets.ids());
   }
 

@@ -14,6 +14,7 @@ import org.brakerules.model.part.PartKind;
  * @param sources the sources
  * @param ruleSets the rule sets
  * @param limits the limits
+ * @param rulesOff the rules that keep silent under a rule set
  * @param points the inspection points
  * @param cautions the cautions
  */
@@ -21,6 +22,7 @@ public record Tables(
     SourceTable sources,
     RuleSetTable ruleSets,
     LimitTable limits,
+    RulesOffTable rulesOff,
     PointTable points,
     CautionTable cautions) {
 
@@ -43,27 +45,31 @@ public record Tables(
    */
   public static Tables load(RuleBaseFiles files) {
     SourceTable sources = new SourceTable(rows(files, "sources.csv"));
-    RuleSetTable ruleSets = new RuleSetTable(rows(files, "rule-sets.csv"));
+    RuleSetTable ruleSets = new RuleSetTable(RuleSetFolders.ruleSets(files));
     return new Tables(
         sources,
         ruleSets,
-        new LimitTable(limitRows(files), sources, ruleSets),
+        new LimitTable(limitRows(files), RuleSetFolders.comparisons(files), sources, ruleSets),
+        new RulesOffTable(new RuleSetFolders(files).rulesOff(), sources, ruleSets),
         new PointTable(ofEveryComponent(files, "points.csv")),
         new CautionTable(rows(files, "cautions.csv"), sources));
   }
 
-  /** The rows of all tables of limits. */
+  /** The rows of all tables of limits, those of the rule sets with the id of theirs. */
   public static List<Row> limitRows(RuleBaseFiles files) {
-    return ofEveryComponent(files, "limits.csv");
+    List<Row> rows = new RuleSetFolders(files).limits();
+    rows.addAll(ofEveryComponent(files, "limits.csv"));
+    return rows;
   }
 
   /**
-   * The same tables with other limits.
+   * The same tables with other limits, and other comparisons of the rule sets.
    *
    * @throws RuleBaseException if a row has a mistake
    */
-  public Tables withLimits(List<Row> rows) {
-    return new Tables(sources, ruleSets, new LimitTable(rows, sources, ruleSets), points, cautions);
+  public Tables withLimits(List<Row> rows, List<Row> comparisons) {
+    LimitTable others = new LimitTable(rows, comparisons, sources, ruleSets);
+    return new Tables(sources, ruleSets, others, rulesOff, points, cautions);
   }
 
   /** The folders of rules: one for each kind of part, and one for the causes of what is found. */

@@ -19,7 +19,7 @@ public final class TableTexts {
   /** A table of limits with the sources and rule sets of the standard rule base. */
   public static LimitTable limits(String... rows) {
     Tables standard = Tables.load();
-    return new LimitTable(read(LIMITS, rows), standard.sources(), standard.ruleSets());
+    return new LimitTable(read(LIMITS, rows), List.of(), standard.sources(), standard.ruleSets());
   }
 
   /** A table of inspection points. */

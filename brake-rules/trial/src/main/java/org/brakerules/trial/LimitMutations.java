@@ -12,6 +12,7 @@ import org.brakerules.internal.decide.InspectedPart;
 import org.brakerules.internal.decide.InspectedParts;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
+import org.brakerules.internal.table.RuleSetFolders;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.job.BrakeJob;
@@ -46,7 +47,7 @@ final class LimitMutations {
   List<Mutant> survivors(String component, RuleBase base) {
     RuleBaseFiles files = RuleBaseFiles.in(resources.resolve(TrialRules.RULES));
     List<LimitChange> changes =
-        LimitChanges.of(Tables.limitRows(files)).stream()
+        LimitChanges.of(Tables.limitRows(files), RuleSetFolders.comparisons(files)).stream()
             .filter(change -> change.limit().startsWith(component + "."))
             .toList();
     tried = changes.size();
@@ -87,7 +88,7 @@ final class LimitMutations {
 
   private Optional<Tables> changed(LimitChange change) {
     try {
-      return Optional.of(tables.withLimits(change.rows()));
+      return Optional.of(tables.withLimits(change.rows(), change.comparisons()));
     } catch (RuleBaseException impossible) {
       return Optional.empty();
     }

@@ -63,10 +63,10 @@ final class SmallRuleBase {
       UNUSED,A book nobody opened,press,,
       """;
 
-  private static final String RULE_SETS =
+  private static final String HERE =
       """
-      id,title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
-      here,Here,80 psi,90 psi,LAW#1,,
+      title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
+      Here,80 psi,90 psi,LAW#1,,
       """;
 
   private static final String LIMITS =
@@ -94,7 +94,8 @@ final class SmallRuleBase {
     write("camshaft/camshaft.limits.csv", LIMITS);
     write("camshaft/camshaft.points.csv", POINTS);
     write("sources.csv", SOURCES);
-    write("rule-sets.csv", RULE_SETS);
+    write("rule-sets.csv", "id\nhere\n");
+    write("rule-sets/here/rule-set.csv", HERE);
     write("cautions.csv", "id,from,text,source\nchock,wheel-on,Chock the wheels.,LAW#2\n");
   }
 

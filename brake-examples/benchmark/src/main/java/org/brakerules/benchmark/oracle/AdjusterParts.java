@@ -70,6 +70,7 @@ final class AdjusterParts {
   private static final Map<String, LocalDate> AUTOMATIC_FROM =
       Map.of(
           "us-federal", LocalDate.of(1994, 10, 20),
+          "us-virginia", LocalDate.of(1994, 10, 20),
           "quebec", LocalDate.of(1996, 5, 31));
 
   private static final List<Sentence> SENTENCES =

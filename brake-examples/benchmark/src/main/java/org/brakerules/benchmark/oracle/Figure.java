@@ -1,6 +1,7 @@
 package org.brakerules.benchmark.oracle;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -37,6 +38,7 @@ record Figure(
     boolean isOtherwise,
     List<String> holds) {
 
+  private static final String VIRGINIA = "us-virginia";
   private static final String OTHERWISE = "otherwise";
   private static final String SHARE_OF_RATED_STROKE = "80 % of the rated stroke";
 
@@ -66,6 +68,27 @@ record Figure(
         cells.get(4).equals(OTHERWISE) ? Which.ALL : Which.read(cells.get(4)),
         cells.get(4).equals(OTHERWISE),
         cells.get(5).isEmpty() ? List.of() : List.of(cells.get(5).split("\\s+", -1)));
+  }
+
+  /** Virginia fails a stroke that is equal to the figure; all others pass it. */
+  Figure under(BrakeJob job) {
+    if (!id.equals("chamber.applied-stroke.max") || !job.ruleSet().id().equals(VIRGINIA)) {
+      return this;
+    }
+    List<String> words = new ArrayList<>(holds);
+    words.add("law:" + VIRGINIA);
+    return new Figure(
+        part,
+        id,
+        property,
+        Comparison.LESS_THAN,
+        value,
+        station,
+        methods,
+        moment,
+        which,
+        isOtherwise,
+        words);
   }
 
   boolean isLawOf(BrakeJob job) {

@@ -60,9 +60,15 @@ final class Looks {
         .orElseGet(() -> List.of("unknown", "not-checked").contains(part.state(property)));
   }
 
-  /** Of a property that has limits each must be known, and the readings inside it or beyond. */
+  /**
+   * Of a property that has limits each must be known, and the readings inside it or beyond. Where
+   * only other places have a limit, nobody knows what a reading is worth here.
+   */
   private boolean isUnproven(String property) {
-    return limits(property).anyMatch(limit -> !bench.measure().isSettled(limit, end, part));
+    boolean onlyElsewhere =
+        !Measure.limits(part, property).isEmpty() && limits(property).findAny().isEmpty();
+    return onlyElsewhere
+        || limits(property).anyMatch(limit -> !bench.measure().isSettled(limit, end, part));
   }
 
   private Stream<String> limits(String property) {

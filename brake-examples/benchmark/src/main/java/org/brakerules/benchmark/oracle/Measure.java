@@ -76,7 +76,8 @@ final class Measure {
 
   /** Against the maker's limit where there is one, and the law's which no maker can displace. */
   private List<Held> answer(String limit, WheelEndView end, Facts part) {
-    List<Figure> rows = rows(limit).stream().filter(row -> row.holds(job)).toList();
+    List<Figure> rows =
+        rows(limit).stream().filter(row -> row.holds(job)).map(row -> row.under(job)).toList();
     Optional<Figure> fitting = fitting(rows, end, part);
     Figure likely = fitting.or(() -> rows.stream().findFirst()).orElse(rows(limit).get(0));
     Optional<MakersLimit> makers = makers(limit, part);

@@ -14,9 +14,9 @@ record Clause(String citation, Material material) {
   static List<Clause> allOf(String source, Material material) {
     Stream<String> fromTables =
         Stream.of(
-                cited(material, "cautions.csv", "source"),
-                cited(material, "rule-sets.csv", "test-pressure-source"),
-                cited(material, "rule-sets.csv", "automatic-adjusters-source"))
+                cited(material.files().rows("cautions.csv"), "source"),
+                cited(material.ruleSets(), "test-pressure-source"),
+                cited(material.ruleSets(), "automatic-adjusters-source"))
             .flatMap(citations -> citations);
     Stream<Source> fromRules = material.rules().stream().flatMap(rule -> rule.source().stream());
     Stream<Source> fromLimits = material.limits().stream().map(Limit::source);
@@ -27,8 +27,8 @@ record Clause(String citation, Material material) {
     return citations.stream().map(citation -> new Clause(citation, material)).toList();
   }
 
-  private static Stream<String> cited(Material material, String file, String column) {
-    return material.files().rows(file).stream().flatMap(row -> row.names(column).stream());
+  private static Stream<String> cited(List<RuleBaseFiles.Row> rows, String column) {
+    return rows.stream().flatMap(row -> row.names(column).stream());
   }
 
   /** The rows of limits that cite it. */
@@ -51,16 +51,16 @@ record Clause(String citation, Material material) {
   }
 
   List<String> cautions() {
-    return naming("cautions.csv", "source");
+    return naming(material.files().rows("cautions.csv"), "source");
   }
 
   /** What rule sets take from it. */
   List<String> ruleSets() {
     Stream<String> pressures =
-        naming("rule-sets.csv", "test-pressure-source").stream()
+        naming(material.ruleSets(), "test-pressure-source").stream()
             .map(id -> "test pressure of " + id);
     Stream<String> days =
-        naming("rule-sets.csv", "automatic-adjusters-source").stream()
+        naming(material.ruleSets(), "automatic-adjusters-source").stream()
             .map(id -> "day of automatic adjusters of " + id);
     return Stream.concat(pressures, days).toList();
   }
@@ -71,8 +71,8 @@ record Clause(String citation, Material material) {
         .toList();
   }
 
-  private List<String> naming(String file, String column) {
-    return material.files().rows(file).stream()
+  private List<String> naming(List<RuleBaseFiles.Row> rows, String column) {
+    return rows.stream()
         .filter(row -> row.names(column).contains(citation))
         .map(row -> row.get("id"))
         .toList();

@@ -26,7 +26,8 @@ final class ComponentPage {
     this.material = material;
     this.history = history;
     this.rules = material.rulesOf(component);
-    this.limits = material.limitsOf(component);
+    this.limits =
+        material.limitsOf(component).stream().filter(row -> !material.isByComparison(row)).toList();
     this.points = material.pointsOf(component);
   }
 
@@ -84,6 +85,16 @@ final class ComponentPage {
           limit.ruleSet().map(one -> "`" + one + "`").orElse("any"),
           LINKS.clause(limit.source()));
     }
+    Material.ids(limits)
+        .flatMap(id -> material.comparisons(id).stream())
+        .forEach(
+            held ->
+                table.row(
+                    LINKS.limit(held.id()),
+                    held.comparison().inWords() + " the figure of each row",
+                    "all",
+                    "`" + held.ruleSet().orElseThrow() + "`",
+                    LINKS.clause(held.source())));
     return table;
   }
 

@@ -26,7 +26,8 @@ final class LimitsPage {
 
         Every row of every limit table. A limit has several rows where its figure depends on the \
         configuration, the rule set or the day. The part's own station is the place the part \
-        itself has, such as the spline end.
+        itself has, such as the spline end. A rule set can hold a limit on another side of the same \
+        figures; that stands below the rows.
         """
             + limits);
   }
@@ -41,12 +42,30 @@ final class LimitsPage {
             + Material.ids(limits).map(this::limit).collect(Collectors.joining());
   }
 
+  private String comparisons(String id) {
+    return material.comparisons(id).stream()
+        .map(LimitsPage::comparison)
+        .collect(Collectors.joining());
+  }
+
+  private static String comparison(Limit held) {
+    return "\nUnder `"
+        + held.ruleSet().orElseThrow()
+        + "` a reading passes "
+        + held.comparison().inWords()
+        + " the figure of any row of all rule sets: "
+        + LINKS.clause(held.source())
+        + (held.note().isEmpty() ? "" : ", " + held.note())
+        + ".\n";
+  }
+
   private String limit(String id) {
     List<Rule> readers = material.readersOf(id);
     return "\n### "
         + id
         + "\n\n"
-        + LimitTable.of(material.limit(id), LINKS)
+        + LimitTable.of(material.written(id), LINKS)
+        + comparisons(id)
         + "\nRead by "
         + readers.stream()
             .map(rule -> LINKS.rule(rule) + " " + rule.title())

@@ -2,6 +2,7 @@ package org.brakerules.harness.reference;
 
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -80,6 +81,42 @@ record Material(
 
   List<RuleCase> casesOf(String component) {
     return cases.stream().filter(one -> one.component().equals(component)).toList();
+  }
+
+  /** What each rule set says of a whole vehicle, with its id. */
+  List<RuleBaseFiles.Row> ruleSets() {
+    return files.rows("rule-sets.csv").stream()
+        .map(row -> row.get("id"))
+        .flatMap(
+            id ->
+                files.rows("rule-sets/" + id + "/rule-set.csv").stream()
+                    .map(row -> row.with("id", id)))
+        .toList();
+  }
+
+  /** The rows of one limit as they are written, without those that a comparison made of them. */
+  List<Limit> written(String id) {
+    return limit(id).stream().filter(row -> !isByComparison(row)).toList();
+  }
+
+  /** Of each rule set that holds a limit on another side, one of the rows that makes. */
+  List<Limit> comparisons(String id) {
+    return limit(id).stream()
+        .filter(this::isByComparison)
+        .collect(
+            Collectors.toMap(
+                Limit::ruleSet, row -> row, (first, second) -> first, LinkedHashMap::new))
+        .values()
+        .stream()
+        .toList();
+  }
+
+  /** Whether a rule set made the row by holding one of all rule sets on another side. */
+  boolean isByComparison(Limit row) {
+    return row.ruleSet().isPresent()
+        && limit(row.id()).stream()
+            .filter(other -> other.appliesTo().equals(row.appliesTo()))
+            .anyMatch(other -> other.exceptUnder().contains(row.ruleSet().get()));
   }
 
   List<RuleBaseFiles.Row> pointsOf(String component) {

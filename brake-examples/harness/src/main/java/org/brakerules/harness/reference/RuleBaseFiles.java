@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +71,12 @@ final class RuleBaseFiles {
 
     String get(String column) {
       return cells.getOrDefault(column, "");
+    }
+
+    Row with(String column, String cell) {
+      Map<String, String> more = new LinkedHashMap<>(cells);
+      more.put(column, cell);
+      return new Row(more);
     }
 
     /** The names in a cell that holds several, with semicolons between them. */

@@ -105,8 +105,8 @@ class ChangesTest {
           drum/drum.points.csv | always,at-rest,fault | on-demand,at-rest,fault | drum.soaked (point, changed)
           drum/drum.limits.csv | at most,16           | less than,16        | drum.diameter.max (limit, changed)
           sources.csv          | common-practice,     | standard,           | COMMON-PRACTICE (source, changed)
-          rule-sets.csv        | 80 psi               | 85 psi              | us-federal (rule-set, changed)
-          rule-sets.csv        | 1994-10-20           | 1994-10-21          | us-federal (rule-set, changed)
+          rule-sets/us-federal/rule-set.csv | 80 psi               | 85 psi              | us-federal (rule-set, changed)
+          rule-sets/us-federal/rule-set.csv | 1994-10-20           | 1994-10-21          | us-federal (rule-set, changed)
           """)
   void whatCanChangeAVerdictIsADifference(String file, String old, String young, String line)
       throws IOException {

@@ -14,7 +14,7 @@ final class SmallProject {
   static final String LIMITS = "drum/drum.limits.csv";
   static final String POINTS = "drum/drum.points.csv";
   static final String SOURCES = "sources.csv";
-  static final String RULE_SETS = "rule-sets.csv";
+  static final String RULE_SET = "rule-sets/us-federal/rule-set.csv";
 
   private static final String RULES_OF_DRUM =
       """
@@ -67,11 +67,12 @@ final class SmallProject {
     write(LIMITS, LIMITS_OF_DRUM);
     write(POINTS, POINTS_OF_DRUM);
     write(SOURCES, "id,title,standing,rule-set,note\nCOMMON-PRACTICE,Practice,common-practice,,\n");
+    write("rule-sets.csv", "id\nus-federal\n");
     write(
-        RULE_SETS,
+        RULE_SET,
         """
-        id,title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
-        us-federal,Federal,80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE
+        title,test-pressure-least,test-pressure-most,test-pressure-source,automatic-adjusters-from,automatic-adjusters-source
+        Federal,80 psi,90 psi,COMMON-PRACTICE,1994-10-20,COMMON-PRACTICE
         """);
     write("cautions.csv", "id,from,text,source\n");
     Files.createDirectories(docs);

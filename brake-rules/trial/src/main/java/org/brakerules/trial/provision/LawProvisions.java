@@ -3,6 +3,7 @@ package org.brakerules.trial.provision;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.table.TestPressure;
 import org.brakerules.model.decision.Source;
@@ -39,7 +40,30 @@ final class LawProvisions {
         tables.ruleSets().testPressure(ruleSet).stream().map(LawProvisions::band);
     Stream<String> adjusters =
         tables.ruleSets().automaticAdjustersFrom(ruleSet).stream().map(LawProvisions::from);
-    return Stream.concat(pressure, adjusters).toList();
+    return Stream.of(pressure, adjusters, comparisons(ruleSet, tables), rulesOff(ruleSet, tables))
+        .flatMap(words -> words)
+        .toList();
+  }
+
+  private static Stream<String> comparisons(RuleSet ruleSet, Tables tables) {
+    return tables
+        .limits()
+        .rows()
+        .filter(LimitRow::byComparison)
+        .map(LimitRow::limit)
+        .filter(limit -> limit.ruleSet().filter(ruleSet::equals).isPresent())
+        .map(
+            limit ->
+                limit.id()
+                    + " "
+                    + limit.comparison().inWords()
+                    + " | source "
+                    + limit.source().citation())
+        .distinct();
+  }
+
+  private static Stream<String> rulesOff(RuleSet ruleSet, Tables tables) {
+    return tables.rulesOff().under(ruleSet).stream().sorted().map(rule -> "without " + rule);
   }
 
   private static String band(TestPressure band) {

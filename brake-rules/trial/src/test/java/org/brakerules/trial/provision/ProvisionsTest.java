@@ -33,8 +33,21 @@ class ProvisionsTest {
     assertThat(idsOf(Kind.LIMIT))
         .containsExactlyInAnyOrderElementsOf(
             BrakeRules.standard().limits().stream().map(Limit::id).distinct().toList());
-    assertThat(idsOf(Kind.RULE_SET)).containsExactly("quebec", "us-federal");
+    assertThat(idsOf(Kind.RULE_SET)).containsExactly("quebec", "us-federal", "us-virginia");
     assertThat(provisions).extracting(Provision::id).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void aRuleSetIsWhatItAsksOfAVehicleAndHowItHoldsLimits() {
+    assertThat(find("us-virginia"))
+        .isEqualTo(
+            new Provision(
+                Kind.RULE_SET,
+                "us-virginia",
+                "",
+                List.of(
+                    "automatic adjusters from 1994-10-20",
+                    "chamber.applied-stroke.max less than | source VIRGINIA-19VAC30-70-440#D.2")));
   }
 
   @Test

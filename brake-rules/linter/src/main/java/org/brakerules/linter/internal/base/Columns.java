@@ -38,9 +38,17 @@ final class Columns {
 
   static final List<String> SOURCES = List.of("id", "title", "standing", "rule-set", "note");
 
-  static final List<String> RULE_SETS =
+  static final List<String> RULE_SETS = List.of("id");
+
+  static final List<String> LIMITS_OF_RULE_SET =
+      LIMITS.stream().filter(column -> !column.equals("rule-set")).toList();
+
+  static final List<String> COMPARISONS = List.of("limit", "comparison", "source", "note");
+
+  static final List<String> RULES_OFF = List.of("rule", "source", "reason");
+
+  static final List<String> RULE_SET =
       List.of(
-          "id",
           "title",
           "test-pressure-least",
           "test-pressure-most",

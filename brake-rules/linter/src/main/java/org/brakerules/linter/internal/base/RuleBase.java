@@ -17,7 +17,8 @@ import org.brakerules.model.part.PartKind;
  *
  * @param components its folders, in the order of their names
  * @param sources the table of sources
- * @param ruleSets the table of rule sets
+ * @param ruleSets the table that names the rule sets
+ * @param ruleSetFolders their folders, in the order of their names
  * @param cautions the table of cautions
  * @param unread the table of what may stay unread; empty if there is none
  * @param coverageOpen the table of what the cases may leave open; empty if there is none
@@ -30,6 +31,7 @@ public record RuleBase(
     List<Component> components,
     Table sources,
     Table ruleSets,
+    List<RuleSetFolder> ruleSetFolders,
     Table cautions,
     Optional<Table> unread,
     Optional<Table> coverageOpen,
@@ -41,6 +43,7 @@ public record RuleBase(
   /** Keeps its own copies. */
   public RuleBase {
     components = List.copyOf(components);
+    ruleSetFolders = List.copyOf(ruleSetFolders);
     strayFiles = List.copyOf(strayFiles);
   }
 
@@ -58,6 +61,7 @@ public record RuleBase(
   public Stream<Table> tables() {
     return Stream.of(
             Stream.of(sources, ruleSets, cautions),
+            ruleSetFolders.stream().flatMap(RuleSetFolder::tables),
             Stream.of(unread, coverageOpen, conflicts, decisionTables).flatMap(Optional::stream),
             of(Component::limits),
             of(Component::points),
@@ -80,9 +84,30 @@ public record RuleBase(
     return of(Component::equivalentChanges);
   }
 
-  /** All rows of all tables of limits. */
+  /** All rows of all tables of limits, those of the rule sets with the id of theirs. */
   public Stream<Row> limits() {
-    return of(Component::limits).flatMap(table -> table.rows().stream());
+    return Stream.concat(
+        limitsOfRuleSets(), of(Component::limits).flatMap(table -> table.rows().stream()));
+  }
+
+  /** The rows of limits that stand in the folders of rule sets, with the id of theirs. */
+  public Stream<Row> limitsOfRuleSets() {
+    return ruleSetFolders.stream().flatMap(RuleSetFolder::limitRows);
+  }
+
+  /** All rows of comparisons of the rule sets. */
+  public Stream<Row> comparisons() {
+    return ruleSetFolders.stream().flatMap(RuleSetFolder::comparisonRows);
+  }
+
+  /** All rows of rules that do not speak under a rule set. */
+  public Stream<Row> rulesOff() {
+    return ruleSetFolders.stream().flatMap(RuleSetFolder::rulesOffRows);
+  }
+
+  /** What each rule set says of a whole vehicle. */
+  public Stream<Row> ruleSetRows() {
+    return ruleSetFolders.stream().flatMap(folder -> folder.itself().soundRows().stream());
   }
 
   /** All rows of all tables of inspection points. */

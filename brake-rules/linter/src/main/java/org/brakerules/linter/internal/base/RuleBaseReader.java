@@ -62,10 +62,12 @@ public final class RuleBaseReader {
     for (Path folder : folders()) {
       components.add(component(folder));
     }
+    Table ruleSets = table(rules.resolve("rule-sets.csv"), Columns.RULE_SETS);
     return new RuleBase(
         components,
         table(rules.resolve("sources.csv"), Columns.SOURCES),
-        table(rules.resolve("rule-sets.csv"), Columns.RULE_SETS),
+        ruleSets,
+        new RuleSetReader(rules, this::table).read(ruleSets),
         table(rules.resolve("cautions.csv"), Columns.CAUTIONS),
         tableIfThere(rules.resolve("unread.csv"), Columns.UNREAD),
         tableIfThere(rules.resolve("coverage-open.csv"), Columns.COVERAGE_OPEN),
@@ -147,6 +149,7 @@ public final class RuleBaseReader {
   private static boolean isStray(String file, List<Component> components) {
     return isCompiled(file)
         || components.stream()
+            .filter(component -> component.rules().isPresent())
             .map(Component::name)
             .filter(name -> file.startsWith(RULES + "/" + name + "/"))
             .anyMatch(
@@ -166,7 +169,11 @@ public final class RuleBaseReader {
 
   private List<Path> folders() throws IOException {
     try (Stream<Path> entries = Files.list(rules)) {
-      return entries.filter(Files::isDirectory).sorted().toList();
+      return entries
+          .filter(Files::isDirectory)
+          .filter(folder -> !folder.endsWith(RuleSetReader.FOLDER))
+          .sorted()
+          .toList();
     }
   }
 

@@ -45,6 +45,8 @@ public final class AllChecks {
           new PointCheck(),
           new TableFormCheck(),
           new TableSourceCheck(),
+          new RuleSetFolderCheck(),
+          new ComparisonRowCheck(),
           new LimitIdCheck(),
           new PointIdCheck(),
           new LimitPointCheck(),

@@ -35,24 +35,35 @@ final class LimitIdCheck implements Check {
     Set<List<String>> selectors = new HashSet<>();
     for (Component component : base.components()) {
       for (Row row : component.limits().map(Table::rows).orElse(List.of())) {
-        checkStart(component.name(), row, findings);
-        checkSame(row, first, findings);
-        if (!selectors.add(SELECTOR.stream().map(row::text).toList())) {
-          add(
-              row,
-              "\"" + row.text("id") + "\" is there twice for the same parts, rule set and dates",
-              "tell the rows apart by applies-to, rule-set, from or to, or take one out",
-              findings);
-        }
+        checkStart("the folder " + component.name(), component.name(), row, findings);
+        check(row, first, selectors, findings);
       }
+    }
+    base.limitsOfRuleSets()
+        .forEach(
+            row -> {
+              checkStart("a row of the " + row.text("part"), row.text("part"), row, findings);
+              check(row, first, selectors, findings);
+            });
+  }
+
+  private static void check(
+      Row row, Map<List<String>, Row> first, Set<List<String>> selectors, Findings findings) {
+    checkSame(row, first, findings);
+    if (!selectors.add(SELECTOR.stream().map(row::text).toList())) {
+      add(
+          row,
+          "\"" + row.text("id") + "\" is there twice for the same parts, rule set and dates",
+          "tell the rows apart by applies-to, rule-set, from or to, or take one out",
+          findings);
     }
   }
 
-  private static void checkStart(String folder, Row row, Findings findings) {
+  private static void checkStart(String where, String folder, Row row, Findings findings) {
     if (!row.text("id").startsWith(folder + ".")) {
       add(
           row,
-          "the limit \"" + row.text("id") + "\" stands in the folder " + folder,
+          "the limit \"" + row.text("id") + "\" stands in " + where,
           "begin its id with \"" + folder + ".\", or move it to its own folder",
           findings);
     }
@@ -74,13 +85,13 @@ final class LimitIdCheck implements Check {
       findings.add(
           LintKind.TABLE_ID,
           row.cell(column).spot(),
-          "\"%s\" has %s \"%s\" here and \"%s\" in line %d"
+          "\"%s\" has %s \"%s\" here and \"%s\" in %s"
               .formatted(
                   row.text("id"),
                   column,
                   row.text(column),
                   other.text(column),
-                  other.spot().line()),
+                  OtherLine.inWords(other, row)),
           "give another limit another id");
     }
   }

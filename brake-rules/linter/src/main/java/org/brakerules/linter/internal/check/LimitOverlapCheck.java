@@ -26,8 +26,8 @@ final class LimitOverlapCheck implements Check {
           findings.add(
               LintKind.LIMIT_OVERLAP,
               row.row().spot(),
-              "one part can be in this row and in line %d on the same day, and has two values of \"%s\""
-                  .formatted(earlier.row().spot().line(), row.row().text("id")),
+              "one part can be in this row and in %s on the same day, and has two values of \"%s\""
+                  .formatted(OtherLine.inWords(earlier.row(), row.row()), row.row().text("id")),
               remedy(row, earlier));
         }
       }
@@ -42,7 +42,11 @@ final class LimitOverlapCheck implements Check {
     return row.continues(earlier)
         ? endOne(row, earlier)
         : demand(row.demandMissingHere(earlier), "this row")
-            .or(() -> demand(earlier.demandMissingHere(row), "line " + earlier.row().spot().line()))
+            .or(
+                () ->
+                    demand(
+                        earlier.demandMissingHere(row),
+                        OtherLine.inWords(earlier.row(), row.row())))
             .orElse("let applies-to or rule-set of the two rows name nothing in common");
   }
 
@@ -51,8 +55,9 @@ final class LimitOverlapCheck implements Check {
     LimitRow first = row.period().from().isBefore(earlier.period().from()) ? row : earlier;
     LimitRow second = first == row ? earlier : row;
     return first.period().from().isBefore(second.period().from())
-        ? "write %s into to of line %d"
-            .formatted(second.period().from().minusDays(1), first.row().spot().line())
+        ? "write %s into to of %s"
+            .formatted(
+                second.period().from().minusDays(1), OtherLine.inWords(first.row(), row.row()))
         : "end one of them with to, and begin the other the day after with from";
   }
 

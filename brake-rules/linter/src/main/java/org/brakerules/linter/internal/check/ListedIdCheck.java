@@ -32,6 +32,7 @@ final class ListedIdCheck implements Check {
     base.equivalentChanges()
         .flatMap(table -> table.soundRows().stream())
         .forEach(row -> check(row.cell("of"), "rule or limit", rulesAndLimits, findings));
+    base.rulesOff().forEach(row -> check(row.cell("rule"), "rule", base.ruleIds(), findings));
     base.conflicts()
         .ifPresent(it -> all(it, "concerns", "rule or limit", rulesAndLimits, findings));
     base.decisionTables()

@@ -14,7 +14,10 @@ final class MissingCellCheck implements Check {
   private static final List<String> POINTS =
       List.of("id", "part", "property", "needed-from", "needed", "brake", "finds", "how");
   private static final List<String> SOURCES = List.of("id", "title", "standing");
-  private static final List<String> RULE_SETS = List.of("id", "title");
+  private static final List<String> RULE_SETS = List.of("id");
+  private static final List<String> RULE_SET = List.of("title");
+  private static final List<String> COMPARISONS = List.of("limit", "comparison");
+  private static final List<String> RULES_OFF = List.of("rule", "reason");
   private static final List<String> CAUTIONS = List.of("id", "from", "text");
   private static final List<String> UNREAD = List.of("id", "reason");
   private static final List<String> EQUIVALENT_CHANGES = List.of("of", "change", "reason");
@@ -29,6 +32,9 @@ final class MissingCellCheck implements Check {
     check(base.points(), POINTS, findings);
     check(base.sources().rows().stream(), SOURCES, findings);
     check(base.ruleSets().rows().stream(), RULE_SETS, findings);
+    check(base.ruleSetRows(), RULE_SET, findings);
+    check(base.comparisons(), COMPARISONS, findings);
+    check(base.rulesOff(), RULES_OFF, findings);
     check(base.cautions().rows().stream(), CAUTIONS, findings);
     check(base.unreadRows().stream(), UNREAD, findings);
     check(rows(base.equivalentChanges()), EQUIVALENT_CHANGES, findings);

@@ -15,7 +15,7 @@ final class TableDateCheck implements Check {
   @Override
   public void check(RuleBase base, Findings findings) {
     base.limits().forEach(row -> checkLimit(row, findings));
-    base.ruleSets().rows().stream()
+    base.ruleSetRows()
         .map(row -> row.cell("automatic-adjusters-from"))
         .forEach(cell -> checkDate(cell, findings));
   }

@@ -1,5 +1,6 @@
 package org.brakerules.linter.internal.check;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.brakerules.linter.LintKind;
 import org.brakerules.linter.internal.base.Cell;
@@ -8,12 +9,23 @@ import org.brakerules.linter.internal.base.RuleBase;
 /** Every source a table cites is in the table of sources; a limit cites one. */
 final class TableSourceCheck implements Check {
 
+  private static final List<String> OF_RULE_SET =
+      List.of("test-pressure-source", "automatic-adjusters-source");
+
   @Override
   public void check(RuleBase base, Findings findings) {
-    Stream.concat(base.limits(), base.cautions().rows().stream())
+    Stream.of(base.limits(), base.comparisons(), base.rulesOff(), base.cautions().rows().stream())
+        .flatMap(rows -> rows)
         .map(row -> row.cell("source"))
         .forEach(cell -> check(cell, base, findings));
-    base.limits().map(row -> row.cell("source")).forEach(cell -> checkSingle(cell, findings));
+    Stream.of(base.limits(), base.comparisons(), base.rulesOff())
+        .flatMap(rows -> rows)
+        .map(row -> row.cell("source"))
+        .forEach(cell -> checkSingle(cell, findings));
+    base.ruleSetRows()
+        .flatMap(row -> OF_RULE_SET.stream().map(row::cell))
+        .filter(cell -> !cell.text().isEmpty())
+        .forEach(cell -> check(cell, base, findings));
     base.conflicts().stream()
         .flatMap(table -> table.soundRows().stream())
         .flatMap(row -> Stream.of(row.cell("source-a"), row.cell("source-b")))

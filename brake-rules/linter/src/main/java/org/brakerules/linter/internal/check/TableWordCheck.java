@@ -75,6 +75,7 @@ final class TableWordCheck implements Check {
   @Override
   public void check(RuleBase base, Findings findings) {
     check(base.limits(), LIMITS, base, findings);
+    check(base.comparisons(), List.of(COMPARISON), base, findings);
     check(base.points(), POINTS, base, findings);
     check(base.cautions().rows().stream(), CAUTIONS, base, findings);
     check(base.sources().rows().stream(), SOURCES, base, findings);

@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.brakerules.internal.table.Row;
 
-/** Every small change of the rows of limits that somebody could make by mistake. */
+/** Every small change of the rows of limits and comparisons that somebody could make by mistake. */
 public final class LimitChanges {
 
+  private static final String LEFT_OUT = "row left out";
   private static final Map<String, List<String>> COMPARISONS =
       Map.of(
           "at most", List.of("less than", "at least"),
@@ -19,19 +20,42 @@ public final class LimitChanges {
           "more than", List.of("at least", "less than"));
 
   private final List<Row> rows;
+  private final List<Row> comparisons;
   private final List<LimitChange> changes = new ArrayList<>();
 
-  private LimitChanges(List<Row> rows) {
+  private LimitChanges(List<Row> rows, List<Row> comparisons) {
     this.rows = rows;
+    this.comparisons = comparisons;
   }
 
-  /** The changes of all rows, row by row. */
-  public static List<LimitChange> of(List<Row> rows) {
-    LimitChanges changes = new LimitChanges(rows);
+  /**
+   * The changes of all rows, row by row.
+   *
+   * @param rows all rows of limits
+   * @param comparisons all rows of comparisons of the rule sets
+   */
+  public static List<LimitChange> of(List<Row> rows, List<Row> comparisons) {
+    LimitChanges changes = new LimitChanges(rows, comparisons);
     for (int i = 0; i < rows.size(); i++) {
       changes.row(i);
     }
+    for (int i = 0; i < comparisons.size(); i++) {
+      changes.comparison(i);
+    }
     return List.copyOf(changes.changes);
+  }
+
+  private void comparison(int place) {
+    Row row = comparisons.get(place);
+    addComparisons(row, LEFT_OUT, without(comparisons, place));
+    COMPARISONS
+        .getOrDefault(row.required("comparison"), List.of())
+        .forEach(
+            other ->
+                addComparisons(
+                    row,
+                    became(row, "comparison", other),
+                    with(comparisons, place, changed(row, "comparison", other))));
   }
 
   private void row(int place) {
@@ -80,24 +104,46 @@ public final class LimitChanges {
   }
 
   private void remove(int place) {
-    List<Row> fewer = new ArrayList<>(rows);
-    Row row = fewer.remove(place);
-    add(row, "row left out", fewer);
+    add(rows.get(place), LEFT_OUT, without(rows, place));
   }
 
   private void set(int place, String column, String value) {
     Row row = rows.get(place);
+    add(row, became(row, column, value), with(rows, place, changed(row, column, value)));
+  }
+
+  private static List<Row> without(List<Row> all, int place) {
+    List<Row> fewer = new ArrayList<>(all);
+    fewer.remove(place);
+    return fewer;
+  }
+
+  private static List<Row> with(List<Row> all, int place, Row other) {
+    List<Row> changed = new ArrayList<>(all);
+    changed.set(place, other);
+    return changed;
+  }
+
+  private static Row changed(Row row, String column, String value) {
     Map<String, String> cells = new LinkedHashMap<>(row.cells());
-    String before = cell(row, column);
     cells.put(column, value);
-    List<Row> changed = new ArrayList<>(rows);
-    changed.set(place, new Row(row.resource(), row.line(), cells));
-    add(row, column + " \"" + before + "\" became \"" + value + "\"", changed);
+    return new Row(row.resource(), row.line(), cells);
+  }
+
+  private static String became(Row row, String column, String value) {
+    return column + " \"" + cell(row, column) + "\" became \"" + value + "\"";
   }
 
   private void add(Row row, String words, List<Row> changed) {
-    String where = row.resource() + " line " + row.line();
-    changes.add(new LimitChange(row.required("id"), where, words, changed));
+    changes.add(new LimitChange(row.required("id"), where(row), words, changed, comparisons));
+  }
+
+  private void addComparisons(Row row, String words, List<Row> changed) {
+    changes.add(new LimitChange(row.required("limit"), where(row), words, rows, changed));
+  }
+
+  private static String where(Row row) {
+    return row.resource() + " line " + row.line();
   }
 
   private static String cell(Row row, String column) {

@@ -1,10 +1,13 @@
 package org.brakerules.trial.internal.coverage;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
@@ -45,39 +48,56 @@ public final class LimitCoverages {
   public static List<LimitCoverage> of(
       Tables tables, List<BenchedCase> cases, Map<Limit, List<BrakeJob>> made) {
     LimitCoverages coverages = new LimitCoverages(tables, cases, made);
-    return tables.limits().rows().toList().parallelStream().map(coverages::of).toList();
+    return coverages.groups().parallelStream().map(coverages::of).toList();
   }
 
-  private LimitCoverage of(LimitRow row) {
+  /** Each row for itself; those that one row of comparisons made prove that row together. */
+  private Collection<List<LimitRow>> groups() {
+    return tables
+        .limits()
+        .rows()
+        .collect(Collectors.groupingBy(names::of, LinkedHashMap::new, Collectors.toList()))
+        .values();
+  }
+
+  private LimitCoverage of(List<LimitRow> rows) {
+    LimitRow row = rows.get(0);
     String component = row.limit().part().id();
     List<OnCase> ofRow =
         cases.stream()
-            .filter(one -> one.seen().stream().anyMatch(seen -> seen.row().equals(row)))
+            .filter(one -> one.seen().stream().anyMatch(seen -> rows.contains(seen.row())))
             .sorted(Comparator.comparing(one -> !one.name().component().equals(component)))
             .toList();
     List<List<Seen>> ofMade =
-        made.getOrDefault(row.limit(), List.of()).stream()
+        rows.stream()
+            .flatMap(one -> made.getOrDefault(one.limit(), List.of()).stream())
             .map(job -> SidesOfJob.of(job, tables))
             .toList();
     Set<Side> sides = row.limit().written().isEmpty() ? EnumSet.allOf(Side.class) : WITH_VALUE;
     return new LimitCoverage(
         names.of(row),
         component,
-        row.limit().inWords(),
+        passes(row),
         ofRow.stream().map(OnCase::name).toList(),
-        sides.stream().map(side -> side(row, side, ofRow, ofMade)).toList());
+        sides.stream().map(side -> side(rows, side, ofRow, ofMade)).toList());
+  }
+
+  private static String passes(LimitRow row) {
+    return row.byComparison()
+        ? row.limit().comparison().inWords() + " the figure of its row"
+        : row.limit().inWords();
   }
 
   private static SideCoverage side(
-      LimitRow row, Side side, List<OnCase> ofRow, List<List<Seen>> ofMade) {
+      List<LimitRow> rows, Side side, List<OnCase> ofRow, List<List<Seen>> ofMade) {
     List<CaseName> shownBy =
-        ofRow.stream().filter(one -> shows(one.seen(), row, side)).map(OnCase::name).toList();
-    long byMade = ofMade.stream().filter(seen -> shows(seen, row, side)).count();
+        ofRow.stream().filter(one -> shows(one.seen(), rows, side)).map(OnCase::name).toList();
+    long byMade = ofMade.stream().filter(seen -> shows(seen, rows, side)).count();
     return new SideCoverage(side, shownBy, Math.toIntExact(byMade));
   }
 
-  private static boolean shows(List<Seen> seen, LimitRow row, Side side) {
+  private static boolean shows(List<Seen> seen, List<LimitRow> rows, Side side) {
     return seen.stream()
-        .anyMatch(one -> one.row().equals(row) && one.side().filter(side::equals).isPresent());
+        .anyMatch(one -> rows.contains(one.row()) && one.side().filter(side::equals).isPresent());
   }
 }

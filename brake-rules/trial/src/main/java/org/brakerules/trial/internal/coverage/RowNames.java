@@ -15,15 +15,21 @@ final class RowNames {
     this.table = table;
   }
 
-  /** The id of the limit, and where others share it, what the row is for. */
+  /**
+   * The id of the limit, and where others share it, what the row is for. All rows that one row of
+   * comparisons made have one name: that row is what is written.
+   */
   String of(LimitRow row) {
     Limit limit = row.limit();
     List<String> tells = new ArrayList<>();
     if (table.rows(limit.id()).size() > 1) {
-      if (!limit.appliesTo().isEmpty()) {
+      if (!limit.appliesTo().isEmpty() && !row.byComparison()) {
         tells.add(limit.appliesTo());
       }
       limit.ruleSet().map(one -> "under " + one.id()).ifPresent(tells::add);
+      if (row.byComparison()) {
+        return limit.id() + " [" + String.join("; ", tells) + "]";
+      }
       limit.from().map(day -> "from " + day).ifPresent(tells::add);
       limit.to().map(day -> "to " + day).ifPresent(tells::add);
     }

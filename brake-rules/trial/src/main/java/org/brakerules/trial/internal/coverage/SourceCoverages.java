@@ -12,6 +12,7 @@ import org.brakerules.internal.table.CsvTable;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Row;
 import org.brakerules.internal.table.RuleBaseFiles;
+import org.brakerules.internal.table.RuleSetFolders;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Source;
 import org.brakerules.trial.coverage.ClauseCoverage;
@@ -41,10 +42,9 @@ public final class SourceCoverages {
     SourceCoverages coverages = new SourceCoverages(tables);
     coverages.rules(rules);
     coverages.limits();
-    coverages.others(files, "cautions.csv", "caution ", List.of("source"));
+    coverages.others(rows(files, "cautions.csv"), "caution ", List.of("source"));
     coverages.others(
-        files,
-        "rule-sets.csv",
+        RuleSetFolders.ruleSets(files),
         "rule set ",
         List.of("test-pressure-source", "automatic-adjusters-source"));
     return tables.sources().ids().stream().map(coverages::source).toList();
@@ -63,8 +63,11 @@ public final class SourceCoverages {
     }
   }
 
-  private void others(RuleBaseFiles files, String file, String what, List<String> columns) {
-    List<Row> rows = files.open(file).map(in -> CsvTable.read(file, in)).orElse(List.of());
+  private static List<Row> rows(RuleBaseFiles files, String file) {
+    return files.open(file).map(in -> CsvTable.read(file, in)).orElse(List.of());
+  }
+
+  private void others(List<Row> rows, String what, List<String> columns) {
     for (Row row : rows) {
       columns.stream()
           .flatMap(column -> Arrays.stream(row.cells().getOrDefault(column, "").split(";")))

@@ -28,7 +28,7 @@ class LimitChangesTest {
                 "rule-set", "us-federal",
                 "from", "2021-10-14"));
 
-    assertThat(LimitChanges.of(List.of(row)))
+    assertThat(LimitChanges.of(List.of(row), List.of()))
         .extracting(LimitChange::words)
         .containsExactly(
             "row left out",
@@ -49,11 +49,26 @@ class LimitChangesTest {
   }
 
   @Test
+  void a_row_of_comparisons_is_left_out_and_turned() {
+    Row limit = row(Map.of("id", "a.max", "comparison", "at most", "value", "1 in"));
+    Row held = row(Map.of("limit", "a.max", "comparison", "less than", "rule-set", "here"));
+
+    assertThat(LimitChanges.of(List.of(limit), List.of(held)))
+        .filteredOn(change -> !change.comparisons().equals(List.of(held)))
+        .allSatisfy(change -> assertThat(change.rows()).containsExactly(limit))
+        .extracting(LimitChange::words)
+        .containsExactly(
+            "row left out",
+            "comparison \"less than\" became \"at most\"",
+            "comparison \"less than\" became \"more than\"");
+  }
+
+  @Test
   void only_one_row_is_changed_at_a_time() {
     Row first = row(Map.of("id", "a.max", "comparison", "at most", "value", "1 in"));
     Row second = row(Map.of("id", "b.max", "comparison", "at most", "value", "2 in"));
 
-    assertThat(LimitChanges.of(List.of(first, second)))
+    assertThat(LimitChanges.of(List.of(first, second), List.of()))
         .allSatisfy(
             change -> assertThat(change.rows()).containsAnyElementsOf(List.of(first, second)));
   }
