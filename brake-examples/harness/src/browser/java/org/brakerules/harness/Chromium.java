@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.stream.StreamSupport;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -25,6 +26,7 @@ import org.openqa.selenium.logging.LoggingPreferences;
 final class Chromium implements AutoCloseable {
 
   private static final Duration PATIENCE = Duration.ofMinutes(3);
+  private static final int PRINT_ATTEMPTS = 3;
 
   private final ChromeDriver driver;
   private final String axe;
@@ -50,6 +52,7 @@ final class Chromium implements AutoCloseable {
         "--hide-scrollbars",
         "--no-sandbox",
         "--disable-gpu",
+        "--disable-dev-shm-usage",
         "--host-resolver-rules=MAP * ~NOTFOUND");
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     ChromeDriverService service =
@@ -144,12 +147,28 @@ final class Chromium implements AutoCloseable {
     return ((Number) pixels).doubleValue() * 72 / 96;
   }
 
-  /** The open page as it comes out of the printer. */
+  /**
+   * The open page as it comes out of the printer. Chromium now and then answers "Printing failed"
+   * to a page that it prints when asked again, so it is asked {@value #PRINT_ATTEMPTS} times.
+   */
   void print(Paper paper, Path pdf) throws IOException {
-    Map<String, Object> answer =
-        driver.executeCdpCommand(
-            "Page.printToPDF", Map.of("paperWidth", paper.width(), "paperHeight", paper.height()));
-    Files.write(pdf, Base64.getDecoder().decode(String.valueOf(answer.get("data"))));
+    Files.write(pdf, Base64.getDecoder().decode(printed(paper, PRINT_ATTEMPTS)));
+  }
+
+  private String printed(Paper paper, int attempts) {
+    try {
+      return String.valueOf(
+          driver
+              .executeCdpCommand(
+                  "Page.printToPDF",
+                  Map.of("paperWidth", paper.width(), "paperHeight", paper.height()))
+              .get("data"));
+    } catch (WebDriverException failure) {
+      if (attempts == 1) {
+        throw failure;
+      }
+      return printed(paper, attempts - 1);
+    }
   }
 
   @Override
