@@ -30,6 +30,11 @@ public record Reason(
 
   /** Whether it rests on another part being replaced. */
   public boolean isConsequence() {
-    return evidence.stream().anyMatch(Evidence.AlsoReplaced.class::isInstance);
+    for (Evidence one : evidence) {
+      if (one instanceof Evidence.AlsoReplaced) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -24,8 +24,15 @@ final class HubParts {
   /** The places of these parts that a job of the scope lays open; empty if nothing leads there. */
   static List<Place> ledTo(WheelEnd end, Scope scope) {
     List<Place> places = new ArrayList<>();
-    boolean oil = end.parts().stream().anyMatch(HubParts::hasOil);
-    boolean hubOff = end.parts().stream().anyMatch(part -> isHubTakenOff(part, scope));
+    boolean oil = false;
+    boolean hubOff = false;
+    for (Part part : end.parts()) {
+      oil |= hasOil(part);
+      hubOff |= isHubTakenOff(part, scope);
+    }
+    if (!oil && !hubOff) {
+      return List.of();
+    }
     if (oil || hubOff) {
       places.add(end.path().place(PartKind.HUB));
       places.add(end.path().place(PartKind.WHEEL_SEAL));

@@ -44,10 +44,10 @@ public record WheelEnd(WheelEndPath path, Layout layout, List<Part> parts) {
    * layout has for certain, and those of the hub where something stated leads to them.
    */
   public List<Place> expectedParts(Scope scope) {
-    return Stream.concat(
-            layout.expectedParts(path, scope).stream(), HubParts.ledTo(this, scope).stream())
-        .distinct()
-        .sorted()
-        .toList();
+    List<Place> ofLayout = layout.expectedParts(path, scope);
+    List<Place> ofHub = HubParts.ledTo(this, scope);
+    return ofHub.isEmpty()
+        ? ofLayout
+        : Stream.concat(ofLayout.stream(), ofHub.stream()).distinct().sorted().toList();
   }
 }

@@ -76,6 +76,7 @@ public enum PartKind {
   TONE_RING(ToneRing.class, Scope.DRUM_OFF, null, Station.WHOLE_PART);
 
   private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+  private final String words = id.replace('-', ' ');
   private final Class<? extends Part> record;
   private final Scope laidOpenFrom;
   private final @Nullable Scope disturbedFrom;
@@ -101,7 +102,7 @@ public enum PartKind {
 
   /** The name of the kind in a sentence, such as {@code camshaft bushing}. */
   public String inWords() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words;
   }
 
   /** The record that describes a part of this kind. */

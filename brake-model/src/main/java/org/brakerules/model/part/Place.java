@@ -1,6 +1,5 @@
 package org.brakerules.model.part;
 
-import java.util.Comparator;
 import org.brakerules.model.reading.Station;
 
 /**
@@ -18,12 +17,6 @@ public record Place(WheelEndPath wheelEnd, PartKind kind, Station station, int n
 
   /** The largest number of parts of one kind and station. */
   public static final int MOST_OF_A_KIND = 20;
-
-  private static final Comparator<Place> ORDER =
-      Comparator.comparing(Place::wheelEnd)
-          .thenComparing(Place::kind)
-          .thenComparing(Place::station)
-          .thenComparing(Place::number);
 
   /**
    * Checks the place.
@@ -66,7 +59,15 @@ public record Place(WheelEndPath wheelEnd, PartKind kind, Station station, int n
 
   @Override
   public int compareTo(Place other) {
-    return ORDER.compare(this, other);
+    if (!wheelEnd.equals(other.wheelEnd)) {
+      return wheelEnd.compareTo(other.wheelEnd);
+    }
+    if (kind != other.kind) {
+      return kind.compareTo(other.kind);
+    }
+    return station == other.station
+        ? Integer.compare(number, other.number)
+        : station.compareTo(other.station);
   }
 
   /** The path of the part. */

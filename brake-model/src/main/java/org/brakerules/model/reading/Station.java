@@ -49,6 +49,7 @@ public enum Station {
   UNKNOWN;
 
   private final String id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+  private final String words = id.replace('-', ' ');
 
   /** The name of the station in paths and JSON, such as {@code head-end}. */
   public String id() {
@@ -57,7 +58,7 @@ public enum Station {
 
   /** The name of the station in a sentence, such as {@code head end}. */
   public String inWords() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return words;
   }
 
   /** Finds a station by its id. */

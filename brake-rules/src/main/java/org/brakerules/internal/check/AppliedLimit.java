@@ -1,6 +1,6 @@
 package org.brakerules.internal.check;
 
-import org.brakerules.limit.Limit;
+import org.brakerules.internal.table.LimitRow;
 import org.brakerules.model.decision.LimitInForce;
 
 /**
@@ -9,4 +9,4 @@ import org.brakerules.model.decision.LimitInForce;
  * @param row the row of the table that says how it is read
  * @param limit the value and its source, the maker's or the row's own
  */
-record AppliedLimit(Limit row, LimitInForce limit) {}
+record AppliedLimit(LimitRow row, LimitInForce limit) {}

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.calc.trust.Instrument;
+import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.LimitTable;
-import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.table.TestPressure;
@@ -85,20 +85,39 @@ public final class Checks {
 
   /** Every limit of the part's kind, with how the part's readings stand against it. */
   public List<Check> of(Subject subject) {
-    List<Check> all =
-        table.idsFor(subject.part().partKind()).stream()
-            .flatMap(id -> against(id, subject).stream())
-            .toList();
-    return all.stream().filter(check -> !isOfAnotherRuleSet(check, all)).toList();
+    List<String> ids = table.idsFor(subject.part().partKind());
+    if (ids.isEmpty()) {
+      return List.of();
+    }
+    List<Check> all = new ArrayList<>(ids.size());
+    for (String id : ids) {
+      against(id, subject, all);
+    }
+    return isAnyOfAnotherRuleSet(all)
+        ? all.stream().filter(check -> !isOfAnotherRuleSet(check, all)).toList()
+        : all;
+  }
+
+  private boolean isAnyOfAnotherRuleSet(List<Check> all) {
+    for (Check check : all) {
+      if (isOfAnotherRuleSet(check, all)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Where one limit of a property is in force, one of another rule set is no question. */
   private boolean isOfAnotherRuleSet(Check check, List<Check> all) {
-    return check.status() == CheckStatus.NO_LIMIT
-        && !limits.isOfThisJob(check.limitId())
-        && all.stream()
-            .anyMatch(
-                other -> other.property().equals(check.property()) && other.limit().isPresent());
+    if (check.status() != CheckStatus.NO_LIMIT || limits.isOfThisJob(check.limitId())) {
+      return false;
+    }
+    for (Check other : all) {
+      if (other.limit().isPresent() && other.property().equals(check.property())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What must be stated of a part before a limit can be chosen for it. */
@@ -106,26 +125,32 @@ public final class Checks {
     return limits.unstated(limitId, subject);
   }
 
+  /** Whether anything must be stated of a part before a limit can be chosen for it. */
+  public boolean isUnstated(String limitId, Subject subject) {
+    return limits.isUnstated(limitId, subject);
+  }
+
   /** Where the limits of a measurement want it taken; empty if at the part's own station. */
   public Optional<Station> station(String property, Subject subject) {
-    return table.of(subject.part().partKind(), property).stream()
-        .map(Limit::id)
-        .distinct()
-        .flatMap(id -> limits.rows(id, subject).stream())
-        .flatMap(row -> row.limit().station().stream())
-        .findFirst();
+    for (Limit limit : table.of(subject.part().partKind(), property)) {
+      for (LimitRow row : limits.rows(limit.id(), subject)) {
+        if (row.limit().station().isPresent()) {
+          return row.limit().station();
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** A maker's limit does not settle what a law leaves open, so both are held against the part. */
-  private List<Check> against(String id, Subject subject) {
-    List<Check> checks = new ArrayList<>();
-    for (AppliedLimit limit : limits.inForce(id, subject)) {
+  private void against(String id, Subject subject, List<Check> checks) {
+    List<AppliedLimit> inForce = limits.inForce(id, subject);
+    for (AppliedLimit limit : inForce) {
       checks.add(check(limit, subject.part()));
     }
-    if (checks.isEmpty() || limits.isLawOpen(id, subject)) {
+    if (inForce.isEmpty() || limits.isLawOpen(id, subject)) {
       checks.add(withoutLimit(id, subject.part()));
     }
-    return checks;
   }
 
   private Check withoutLimit(String id, Part part) {
@@ -140,10 +165,7 @@ public final class Checks {
   }
 
   private Check check(AppliedLimit limit, Part part) {
-    Measurement<?> measurement =
-        (Measurement<?>)
-            Property.of(part.partKind(), limit.row().property()).orElseThrow().valueOf(part);
-    return check(limit, part, measurement);
+    return check(limit, part, (Measurement<?>) limit.row().property().valueOf(part));
   }
 
   private <Q extends Quantity<Q>> Check check(
@@ -152,8 +174,12 @@ public final class Checks {
     if (readings.isEmpty()) {
       return check(limit, part, CheckStatus.MISSING, Optional.empty(), Optional.empty());
     }
-    List<Reading<Q>> accepted =
-        readings.stream().filter(reading -> accepts(limit.row(), part, reading)).toList();
+    List<Reading<Q>> accepted = new ArrayList<>(readings.size());
+    for (Reading<Q> reading : readings) {
+      if (accepts(limit.row().limit(), part, reading)) {
+        accepted.add(reading);
+      }
+    }
     if (accepted.isEmpty()) {
       return check(
           limit, part, CheckStatus.WRONG_METHOD, Optional.of(readings.get(0)), Optional.empty());
@@ -205,8 +231,8 @@ public final class Checks {
       Optional<Quantity<?>> margin) {
     return new Check(
         part.place(),
-        limit.row().property(),
-        limit.row().id(),
+        limit.row().limit().property(),
+        limit.limit().id(),
         status,
         Optional.of(limit.limit()),
         reading,

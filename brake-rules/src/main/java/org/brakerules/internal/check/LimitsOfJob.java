@@ -3,13 +3,13 @@ package org.brakerules.internal.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.LimitTable;
-import org.brakerules.internal.table.Selector.Fit;
+import org.brakerules.internal.table.LimitsOfDay;
 import org.brakerules.internal.table.Subject;
-import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Standing;
@@ -20,48 +20,53 @@ import org.brakerules.model.job.RuleSet;
 public final class LimitsOfJob {
 
   private final LimitTable table;
-  private final LocalDate date;
+  private final LimitsOfDay ofDay;
   private final RuleSet ruleSet;
-  private final List<MakersLimit> makersLimits;
+  private final Map<String, List<MakersLimit>> makersLimits;
 
   /** Chooses from a table by date, rule set and maker's limits. */
   public LimitsOfJob(
       LimitTable table, LocalDate date, RuleSet ruleSet, List<MakersLimit> makersLimits) {
     this.table = table;
-    this.date = date;
+    this.ofDay = table.on(date, ruleSet);
     this.ruleSet = ruleSet;
-    this.makersLimits = makersLimits;
+    this.makersLimits =
+        makersLimits.isEmpty()
+            ? Map.of()
+            : makersLimits.stream().collect(Collectors.groupingBy(MakersLimit::limit));
   }
 
   /** The rows of a limit that hold on the day and may fit a part. */
   public List<LimitRow> rows(String id, Subject subject) {
-    List<LimitRow> named =
-        table.rows(id).stream()
-            .filter(row -> row.limit().holds(date, ruleSet))
-            .filter(row -> !row.selector().isOtherwise())
-            .filter(row -> row.selector().fit(subject) != Fit.NO)
-            .toList();
-    return named.isEmpty() ? otherwise(id) : named;
+    return ofDay.rows(id, subject);
   }
 
   /** Whether a limit has a row that holds on the day under the rule set, for whatever part. */
   boolean isOfThisJob(String id) {
-    return table.rows(id).stream().anyMatch(row -> row.limit().holds(date, ruleSet));
-  }
-
-  private List<LimitRow> otherwise(String id) {
-    return table.rows(id).stream()
-        .filter(row -> row.limit().holds(date, ruleSet))
-        .filter(row -> row.selector().isOtherwise())
-        .toList();
+    return !ofDay.all(id).isEmpty();
   }
 
   /** What must be stated of a part before a limit can be chosen for it. */
   List<String> unstated(String id, Subject subject) {
-    return rows(id, subject).stream()
-        .flatMap(row -> row.unstated(subject).stream())
-        .distinct()
-        .toList();
+    List<String> unstated = new ArrayList<>();
+    for (LimitRow row : rows(id, subject)) {
+      for (String attribute : row.unstated(subject)) {
+        if (!unstated.contains(attribute)) {
+          unstated.add(attribute);
+        }
+      }
+    }
+    return unstated;
+  }
+
+  /** Whether anything must be stated of a part before a limit can be chosen for it. */
+  boolean isUnstated(String id, Subject subject) {
+    for (LimitRow row : rows(id, subject)) {
+      if (!row.unstated(subject).isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -69,23 +74,29 @@ public final class LimitsOfJob {
    * or where it is a law of the job's rule set, which no maker can displace.
    */
   List<AppliedLimit> inForce(String id, Subject subject) {
-    List<AppliedLimit> limits = new ArrayList<>();
-    List<LimitRow> fitting =
-        rows(id, subject).stream().filter(row -> isSurelyFor(row, subject)).toList();
-    Optional<AppliedLimit> makers = makers(id, subject);
+    List<LimitRow> fitting = ofDay.surely(id, subject);
+    Optional<MakersLimit> makers = ofMaker(id, subject);
+    List<AppliedLimit> limits = new ArrayList<>(2);
     for (LimitRow row : fitting) {
       if (makers.isEmpty() || isLaw(row)) {
-        row.inForce(subject.layout())
-            .ifPresent(limit -> limits.add(new AppliedLimit(row.limit(), limit)));
+        Optional<LimitInForce> limit = row.inForce(subject.layout());
+        if (limit.isPresent()) {
+          limits.add(new AppliedLimit(row, limit.get()));
+        }
       }
     }
-    makers.ifPresent(limits::add);
+    if (makers.isPresent()) {
+      readAs(id, fitting)
+          .map(row -> new AppliedLimit(row, asMakers(row, makers.get())))
+          .ifPresent(limits::add);
+    }
     return limits;
   }
 
   /** Whether a law that hangs on what is not stated may hold for a part beside a maker's limit. */
   boolean isLawOpen(String id, Subject subject) {
-    return ofMaker(id, subject).isPresent()
+    return makersLimits.containsKey(id)
+        && ofMaker(id, subject).isPresent()
         && rows(id, subject).stream()
             .anyMatch(row -> isLaw(row) && !row.unstated(subject).isEmpty());
   }
@@ -94,20 +105,13 @@ public final class LimitsOfJob {
     return row.law().filter(ruleSet::equals).isPresent();
   }
 
-  private static boolean isSurelyFor(LimitRow row, Subject subject) {
-    return row.selector().fit(subject) == Fit.YES;
-  }
-
-  private Optional<AppliedLimit> makers(String id, Subject subject) {
-    return ofMaker(id, subject)
-        .flatMap(one -> readAs(id, subject).map(row -> new AppliedLimit(row, asMakers(row, one))));
-  }
-
   private Optional<MakersLimit> ofMaker(String id, Subject subject) {
+    List<MakersLimit> ofLimit = makersLimits.getOrDefault(id, List.of());
+    if (ofLimit.isEmpty()) {
+      return Optional.empty();
+    }
     String path = subject.part().place().toString();
-    return makersLimits.stream()
-        .filter(one -> one.limit().equals(id) && one.covers(path))
-        .reduce(LimitsOfJob::narrower);
+    return ofLimit.stream().filter(one -> one.covers(path)).reduce(LimitsOfJob::narrower);
   }
 
   private static MakersLimit narrower(MakersLimit one, MakersLimit other) {
@@ -119,19 +123,21 @@ public final class LimitsOfJob {
    * none is surely for it the rule set's own way is the likeliest, and where the rule set has no
    * such limit any row tells the property at least.
    */
-  private Optional<Limit> readAs(String id, Subject subject) {
-    Stream<LimitRow> ofPart = rows(id, subject).stream().filter(row -> isSurelyFor(row, subject));
-    Stream<LimitRow> ofDay =
-        table.rows(id).stream().filter(row -> row.limit().holds(date, ruleSet));
-    return Stream.of(ofPart, ofDay, table.rows(id).stream())
-        .flatMap(rows -> rows)
-        .map(LimitRow::limit)
-        .findFirst();
+  private Optional<LimitRow> readAs(String id, List<LimitRow> ofPart) {
+    if (!ofPart.isEmpty()) {
+      return Optional.of(ofPart.get(0));
+    }
+    List<LimitRow> ofThatDay = ofDay.all(id);
+    return (ofThatDay.isEmpty() ? table.rows(id) : ofThatDay).stream().findFirst();
   }
 
-  private static LimitInForce asMakers(Limit row, MakersLimit makers) {
+  private static LimitInForce asMakers(LimitRow row, MakersLimit makers) {
     Source source = new Source("MAKER", makers.page(), makers.document(), Standing.MAKER);
     return new LimitInForce(
-        row.id(), row.comparison(), makers.value(), makers.value().toString(), source);
+        row.limit().id(),
+        row.limit().comparison(),
+        makers.value(),
+        makers.value().toString(),
+        source);
   }
 }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Point;
@@ -18,6 +19,7 @@ import org.brakerules.model.part.PartKind;
 public final class Bearings {
 
   private final Map<String, Set<PartKind>> kinds = new LinkedHashMap<>();
+  private final Map<String, Set<PartKind>> byPoint = new ConcurrentHashMap<>();
 
   /** Reads every rule once. */
   public Bearings(Tables tables, Iterable<RuleText> rules) {
@@ -32,7 +34,8 @@ public final class Bearings {
 
   /** The kinds of part of which a rule speaks when it reads this point of another. */
   Set<PartKind> of(Point point) {
-    return kinds.getOrDefault(read(point), Set.of());
+    return byPoint.computeIfAbsent(
+        point.id(), id -> kinds.getOrDefault(read(point), Set.of()));
   }
 
   /** Rules read a layout or a vehicle whichever part asks for it. */

@@ -1,7 +1,10 @@
 package org.brakerules.internal.decide;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.fact.Replaced;
@@ -13,40 +16,73 @@ import org.brakerules.model.part.Place;
  */
 final class Consequences {
 
-  private final List<Finding> findings;
+  /**
+   * A finding with what makes it part of a circle.
+   *
+   * @param finding the finding
+   * @param causes the replacements it rests on
+   */
+  private record Link(Finding finding, List<Replaced> causes) {
+
+    static Link of(Finding finding) {
+      List<Replaced> causes = List.of();
+      for (Object fact : finding.facts()) {
+        if (fact instanceof Replaced replaced) {
+          causes = causes.isEmpty() ? new ArrayList<>() : causes;
+          causes.add(replaced);
+        }
+      }
+      return new Link(finding, causes);
+    }
+
+    Place place() {
+      return finding.part().place();
+    }
+  }
+
+  private final List<Link> links;
+  private final Map<Replaced, List<Link>> replacing = new HashMap<>();
 
   Consequences(List<Finding> findings) {
-    this.findings = findings;
+    links = findings.stream().map(Link::of).toList();
+    for (Link link : links) {
+      link.finding()
+          .marker()
+          .ifPresent(
+              marker -> replacing.computeIfAbsent(marker, one -> new ArrayList<>()).add(link));
+    }
   }
 
   /** The findings without those that rest on nothing but themselves. */
   List<Finding> withoutCircles() {
-    return findings.stream().filter(this::stands).toList();
+    return links.stream().filter(this::stands).map(Link::finding).toList();
   }
 
-  private boolean stands(Finding finding) {
-    Set<Place> withoutItself = new HashSet<>(Set.of(finding.part().place()));
-    return causes(finding).stream().allMatch(cause -> holds(cause, withoutItself));
+  private boolean stands(Link link) {
+    return link.causes().isEmpty() || causesHold(link, Set.of());
   }
 
   /** Whether a replacement has a reason that needs none of the parts already on the way here. */
   private boolean holds(Replaced cause, Set<Place> onTheWay) {
-    return findings.stream()
-        .filter(one -> one.marker().filter(cause::equals).isPresent())
-        .filter(one -> !onTheWay.contains(one.part().place()))
-        .anyMatch(one -> causesHold(one, onTheWay));
+    for (Link link : replacing.getOrDefault(cause, List.of())) {
+      if (!onTheWay.contains(link.place()) && causesHold(link, onTheWay)) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private boolean causesHold(Finding finding, Set<Place> onTheWay) {
+  private boolean causesHold(Link link, Set<Place> onTheWay) {
+    if (link.causes().isEmpty()) {
+      return true;
+    }
     Set<Place> further = new HashSet<>(onTheWay);
-    further.add(finding.part().place());
-    return causes(finding).stream().allMatch(cause -> holds(cause, further));
-  }
-
-  private static List<Replaced> causes(Finding finding) {
-    return finding.facts().stream()
-        .filter(Replaced.class::isInstance)
-        .map(Replaced.class::cast)
-        .toList();
+    further.add(link.place());
+    for (Replaced cause : link.causes()) {
+      if (!holds(cause, further)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

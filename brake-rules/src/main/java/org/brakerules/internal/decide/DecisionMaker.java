@@ -1,21 +1,14 @@
 package org.brakerules.internal.decide;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.brakerules.RuleAnswer;
 import org.brakerules.internal.check.Checks;
-import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.engine.RuleEngine;
-import org.brakerules.internal.fact.BeyondLimit;
-import org.brakerules.internal.fact.Brake;
-import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Point.Finds;
 import org.brakerules.internal.table.RulesOffTable;
@@ -25,12 +18,9 @@ import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
+import org.brakerules.model.decision.Source;
 import org.brakerules.model.decision.Verdict;
-import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
-import org.brakerules.model.job.VehicleUnit;
-import org.brakerules.model.job.WheelEnd;
-import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
@@ -47,6 +37,7 @@ public final class DecisionMaker {
   private final RuleEngine engine;
   private final RuleEngine all;
   private final Checks checks;
+  private final JobFacts facts;
 
   /** Prepares to decide one job. */
   public DecisionMaker(BrakeJob job, Tables tables, RuleEngine engine) {
@@ -55,20 +46,19 @@ public final class DecisionMaker {
     this.engine = engine.without(tables.rulesOff().under(job.ruleSet()));
     this.all = engine;
     this.checks = Checks.of(tables, job);
+    this.facts = new JobFacts(job, tables);
   }
 
   /** One decision per part, in path order. */
   public List<Decision> decide() {
     List<InspectedPart> parts = InspectedParts.of(job, checks);
-    List<Finding> findings = new Consequences(engine.fire(facts(parts))).withoutCircles();
-    RoadJudge road = new RoadJudge(tables, engine.rules(), job.ruleSet(), checks);
-    Map<Place, List<Finding>> ofPart =
-        findings.stream().collect(Collectors.groupingBy(one -> one.part().place()));
-    return parts.stream()
-        .map(
-            part ->
-                decide(part, ofPart.getOrDefault(part.part().place(), List.of()), findings, road))
-        .toList();
+    SaidOfJob said = new SaidOfJob(new Consequences(engine.fire(facts.of(parts))).withoutCircles());
+    RoadJudge road = new RoadJudge(tables, engine.laws(), job.ruleSet(), checks);
+    List<Decision> decisions = new ArrayList<>(parts.size());
+    for (InspectedPart part : parts) {
+      decisions.add(decide(part, said, road));
+    }
+    return decisions;
   }
 
   /**
@@ -84,7 +74,7 @@ public final class DecisionMaker {
   /** What each rule that could speak of a part says of it, in the order of the rules. */
   public List<RuleAnswer> why(Place place) {
     List<InspectedPart> parts = InspectedParts.of(job, checks);
-    List<Object> facts = withMarkers(parts);
+    List<Object> withMarkers = withMarkers(parts);
     Predicate<Object> isPart = fact -> fact instanceof Part part && part.place().equals(place);
     return all.rules().stream()
         .filter(rule -> rule.subject() == place.kind())
@@ -94,17 +84,20 @@ public final class DecisionMaker {
                     rule.id(),
                     rule.title(),
                     rule.verdict(),
-                    whyNot(rule.id(), parts, facts, isPart)))
+                    whyNot(rule.id(), parts, withMarkers, isPart)))
         .toList();
   }
 
   private Optional<String> whyNot(
-      String ruleId, List<InspectedPart> parts, List<Object> facts, Predicate<Object> speaksOf) {
+      String ruleId,
+      List<InspectedPart> parts,
+      List<Object> withMarkers,
+      Predicate<Object> speaksOf) {
     return tables
         .rulesOff()
         .of(job.ruleSet(), ruleId)
         .map(this::switchedOff)
-        .or(() -> new WhyNotFired(parts).inWords(engine.whyNot(ruleId, facts, speaksOf)));
+        .or(() -> new WhyNotFired(parts).inWords(engine.whyNot(ruleId, withMarkers, speaksOf)));
   }
 
   private String switchedOff(RulesOffTable.Off off) {
@@ -118,12 +111,12 @@ public final class DecisionMaker {
   }
 
   private List<Object> withMarkers(List<InspectedPart> parts) {
-    List<Object> facts = facts(parts);
-    engine.fire(facts).stream()
+    List<Object> withMarkers = facts.of(parts);
+    engine.fire(withMarkers).stream()
         .flatMap(finding -> finding.marker().stream())
         .distinct()
-        .forEach(facts::add);
-    return facts;
+        .forEach(withMarkers::add);
+    return withMarkers;
   }
 
   /** The facts of the job, and the parts that the rules replace. */
@@ -133,27 +126,30 @@ public final class DecisionMaker {
 
   /** On which facts of the job each rule matches, variants among them, by the name of the rule. */
   public Map<String, Set<List<Object>>> matches() {
-    return engine.matches(facts(InspectedParts.of(job, checks)));
+    return engine.matches(facts.of(InspectedParts.of(job, checks)));
   }
 
-  private Decision decide(
-      InspectedPart part, List<Finding> findings, List<Finding> all, RoadJudge road) {
+  private Decision decide(InspectedPart part, SaidOfJob said, RoadJudge road) {
     Place place = part.part().place();
     List<Point> points = tables.points().of(place.kind());
     OpenPoints open = new OpenPoints(points, tables.limits(), checks, job.scope());
     List<Needed> needed =
-        part.part().presence() == Presence.MISSING ? List.of() : open.of(part, findings);
-    boolean judged = points.stream().anyMatch(one -> open.isNeeded(part, one));
-    List<Reason> reasons =
-        new Reasons(part, points, findings, all, needed, judged, job.scope()).all();
+        part.part().presence() == Presence.MISSING ? List.of() : open.of(part, said.of(place));
+    List<Reason> reasons = new Reasons(part, open, said, needed, job.scope()).all();
+    Disposition worst = Disposition.REUSE;
+    boolean hold = false;
+    List<Reason> underTheLaw = new ArrayList<>(reasons.size());
+    for (Reason reason : reasons) {
+      worst = worst.worse(reason.verdict().disposition());
+      hold |= reason.verdict() == Verdict.HOLD;
+      underTheLaw.add(underTheLawOfTheJob(reason));
+    }
     return new Decision(
         place,
-        reasons.stream()
-            .map(reason -> reason.verdict().disposition())
-            .reduce(Disposition.REUSE, Disposition::worse),
-        reasons.stream().anyMatch(reason -> reason.verdict() == Verdict.HOLD),
+        worst,
+        hold,
         road.answer(part, reasons),
-        reasons.stream().map(this::underTheLawOfTheJob).toList(),
+        underTheLaw,
         needed,
         part.checks(CheckStatus.WITHIN),
         lookedAt(part, points));
@@ -161,70 +157,30 @@ public final class DecisionMaker {
 
   /** A reader must not take a law of another place for one that holds here. */
   private Reason underTheLawOfTheJob(Reason reason) {
-    return new Reason(
-        reason.rule(),
-        reason.title(),
-        reason.verdict(),
-        reason.sentence(),
-        reason.action(),
-        reason.evidence(),
-        reason.source().stream()
-            .map(source -> tables.sources().under(job.ruleSet(), source))
-            .toList());
+    List<Source> sources = tables.sources().under(job.ruleSet(), reason.source());
+    return sources == reason.source()
+        ? reason
+        : new Reason(
+            reason.rule(),
+            reason.title(),
+            reason.verdict(),
+            reason.sentence(),
+            reason.action(),
+            reason.evidence(),
+            sources);
   }
 
   private static List<String> lookedAt(InspectedPart part, List<Point> points) {
-    return points.stream()
-        .filter(point -> point.ofPart() && point.property().isSign())
-        .filter(
-            point ->
-                part.shows(
-                    point.property(), point.finds() == Finds.GOOD ? Sign.SEEN : Sign.NOT_SEEN))
-        .map(Point::id)
-        .toList();
-  }
-
-  private List<Object> facts(List<InspectedPart> parts) {
-    List<Object> facts = new ArrayList<>();
-    for (VehicleUnit unit : job.units()) {
-      Fitted automaticAdjuster = automaticAdjuster(unit);
-      for (Axle axle : unit.axles()) {
-        axle.wheelEnds().forEach(end -> facts.add(brake(axle, end, automaticAdjuster)));
-        axle.wheelEnds().forEach(end -> facts.addAll(Contradictions.of(end)));
-        facts.addAll(AcrossAxle.differences(axle));
+    List<String> lookedAt = new ArrayList<>(points.size());
+    for (Point point : points) {
+      if (point.ofPart() && part.shows(point.property(), good(point))) {
+        lookedAt.add(point.id());
       }
     }
-    for (InspectedPart part : parts) {
-      if (part.inspected()) {
-        facts.add(part.part());
-        markers(part).forEach(facts::add);
-      }
-    }
-    return facts;
+    return lookedAt;
   }
 
-  private Brake brake(Axle axle, WheelEnd end, Fitted automaticAdjuster) {
-    return new Brake(end.path(), axle.kind(), end.layout(), job.scope(), automaticAdjuster);
-  }
-
-  /** What the law of the job says of a vehicle built on that day. */
-  private Fitted automaticAdjuster(VehicleUnit unit) {
-    Optional<LocalDate> from = tables.ruleSets().automaticAdjustersFrom(job.ruleSet());
-    if (from.isEmpty()) {
-      return Fitted.NO;
-    }
-    return unit.builtOn()
-        .map(built -> built.isBefore(from.get()) ? Fitted.NO : Fitted.YES)
-        .orElse(Fitted.UNKNOWN);
-  }
-
-  private Stream<Object> markers(InspectedPart inspected) {
-    Part part = inspected.part();
-    Stream<Object> beyond =
-        inspected.checks(CheckStatus.BEYOND).stream()
-            .map(check -> new BeyondLimit(check.limitId(), part.condition(), check));
-    return part.tag().disturbed(job.scope())
-        ? Stream.concat(beyond, Stream.of(new Disturbed(part.place(), part.condition())))
-        : beyond;
+  private static Sign good(Point point) {
+    return point.finds() == Finds.GOOD ? Sign.SEEN : Sign.NOT_SEEN;
   }
 }

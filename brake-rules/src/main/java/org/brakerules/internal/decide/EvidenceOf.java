@@ -2,6 +2,7 @@ package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Brake;
@@ -25,15 +26,16 @@ final class EvidenceOf {
     List<Evidence> evidence = new ArrayList<>();
     for (Object fact : finding.facts()) {
       if (fact instanceof BeyondLimit beyond) {
-        evidence.add(new Evidence.Measured(beyond.check()));
+        addOnce(evidence, new Evidence.Measured(beyond.check()));
       } else if (fact instanceof Replaced replaced) {
-        evidence.add(new Evidence.AlsoReplaced(replaced.wheelEnd(), replaced.partKind()));
+        addOnce(evidence, new Evidence.AlsoReplaced(replaced.wheelEnd(), replaced.partKind()));
       } else if (fact instanceof Disturbed disturbed) {
-        evidence.add(new Evidence.WasDisturbed(disturbed.part()));
+        addOnce(evidence, new Evidence.WasDisturbed(disturbed.part()));
       } else if (fact instanceof UnlikePartner unlike) {
-        evidence.add(new Evidence.UnlikePartner(unlike.wheelEnd(), unlike.matter()));
+        addOnce(evidence, new Evidence.UnlikePartner(unlike.wheelEnd(), unlike.matter()));
       } else if (fact instanceof ReadingsContradict two) {
-        evidence.add(
+        addOnce(
+            evidence,
             new Evidence.ReadingsContradict(
                 two.part(), two.contradiction(), two.reading(), two.otherReading()));
       } else if (fact instanceof Brake brake) {
@@ -42,36 +44,59 @@ final class EvidenceOf {
         stated(finding, part, evidence);
       }
     }
-    return evidence.stream().distinct().toList();
+    return evidence;
+  }
+
+  /** There are never more than a few. */
+  private static void addOnce(List<Evidence> evidence, Evidence one) {
+    if (!evidence.contains(one)) {
+      evidence.add(one);
+    }
   }
 
   private static void built(Finding finding, Brake brake, List<Evidence> evidence) {
     for (String name : finding.rule().conditionsOn(Brake.class)) {
       if (name.equals("automaticAdjuster")) {
-        evidence.add(
+        addOnce(
+            evidence,
             new Evidence.Built(brake.wheelEnd(), name, Names.of(brake.automaticAdjuster())));
       }
       Property.of(Layout.class, name)
           .ifPresent(
               property ->
-                  evidence.add(
+                  addOnce(
+                      evidence,
                       new Evidence.Built(
                           brake.wheelEnd(), name, nameOf(property, brake.layout()))));
     }
   }
 
+  /** What was not seen says nothing where something else was. */
   private static void stated(Finding finding, Part part, List<Evidence> evidence) {
-    List<Property> looked =
-        finding.rule().conditionsOn(part.getClass()).stream()
-            .flatMap(name -> Property.of(part.partKind(), name).stream())
-            .filter(property -> !property.isMeasurement())
-            .filter(property -> property.valueOf(part) != Sign.NOT_CHECKED)
-            .toList();
-    boolean anySeen = looked.stream().anyMatch(property -> property.valueOf(part) == Sign.SEEN);
-    looked.stream()
-        .filter(property -> !(anySeen && property.valueOf(part) == Sign.NOT_SEEN))
-        .map(one -> new Evidence.Stated(part.place(), one.name(), nameOf(one, part)))
-        .forEach(evidence::add);
+    List<Property> looked = looked(finding, part);
+    boolean anySeen = false;
+    for (Property property : looked) {
+      anySeen |= property.valueOf(part) == Sign.SEEN;
+    }
+    for (Property property : looked) {
+      if (!(anySeen && property.valueOf(part) == Sign.NOT_SEEN)) {
+        addOnce(
+            evidence, new Evidence.Stated(part.place(), property.name(), nameOf(property, part)));
+      }
+    }
+  }
+
+  private static List<Property> looked(Finding finding, Part part) {
+    List<Property> looked = new ArrayList<>();
+    for (String name : finding.rule().conditionsOn(part.getClass())) {
+      Optional<Property> property = Property.of(part.partKind(), name);
+      if (property.isPresent()
+          && !property.get().isMeasurement()
+          && property.get().valueOf(part) != Sign.NOT_CHECKED) {
+        looked.add(property.get());
+      }
+    }
+    return looked;
   }
 
   private static String nameOf(Property property, Object holder) {

@@ -1,6 +1,8 @@
 package org.brakerules.internal.decide;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Subject;
@@ -25,11 +27,22 @@ public record InspectedPart(Subject subject, boolean inspected, List<Check> chec
 
   /** How the readings of one property stand. */
   public List<Check> checksOf(String property) {
-    return checks.stream().filter(check -> check.property().equals(property)).toList();
+    return those(check -> check.property().equals(property));
   }
 
   List<Check> checks(CheckStatus status) {
-    return checks.stream().filter(check -> check.status() == status).toList();
+    return those(check -> check.status() == status);
+  }
+
+  private List<Check> those(Predicate<Check> wanted) {
+    List<Check> found = List.of();
+    for (Check check : checks) {
+      if (wanted.test(check)) {
+        found = found.isEmpty() ? new ArrayList<>() : found;
+        found.add(check);
+      }
+    }
+    return found;
   }
 
   Object valueOf(Point point) {

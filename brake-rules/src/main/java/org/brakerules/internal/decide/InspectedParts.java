@@ -20,6 +20,11 @@ import org.brakerules.model.part.Tag;
 /** Every part of a job: those it mentions, and those its layouts imply. */
 public final class InspectedParts {
 
+  private static final Comparator<InspectedPart> BY_PLACE =
+      Comparator.comparing(part -> part.part().place());
+
+  private static final int USUAL_NUMBER = 50;
+
   private final BrakeJob job;
   private final Checks checks;
 
@@ -34,25 +39,27 @@ public final class InspectedParts {
   }
 
   private List<InspectedPart> all() {
-    List<InspectedPart> parts = new ArrayList<>();
+    List<InspectedPart> parts = new ArrayList<>(USUAL_NUMBER);
     for (VehicleUnit unit : job.units()) {
       for (Axle axle : unit.axles()) {
-        axle.wheelEnds().forEach(end -> parts.addAll(parts(unit, axle, end)));
+        for (WheelEnd end : axle.wheelEnds()) {
+          addParts(unit, axle, end, parts);
+        }
       }
     }
-    parts.sort(Comparator.comparing(part -> part.part().place()));
+    parts.sort(BY_PLACE);
     return parts;
   }
 
-  private List<InspectedPart> parts(VehicleUnit unit, Axle axle, WheelEnd end) {
-    List<InspectedPart> parts = new ArrayList<>();
+  private void addParts(VehicleUnit unit, Axle axle, WheelEnd end, List<InspectedPart> parts) {
     List<Place> expected = end.expectedParts(job.scope());
     Set<Place> mentioned = new HashSet<>();
     for (Part part : end.parts()) {
       mentioned.add(part.place());
-      onTheBench(part, expected)
-          .map(one -> inspected(subject(unit, axle, end, one), true))
-          .ifPresent(parts::add);
+      Optional<Part> onTheBench = onTheBench(part, expected);
+      if (onTheBench.isPresent()) {
+        parts.add(inspected(subject(unit, axle, end, onTheBench.get()), true));
+      }
     }
     for (Place place : expected) {
       if (!mentioned.contains(place)) {
@@ -60,7 +67,6 @@ public final class InspectedParts {
         parts.add(inspected(subject(unit, axle, end, blank), false));
       }
     }
-    return parts;
   }
 
   private static Subject subject(VehicleUnit unit, Axle axle, WheelEnd end, Part part) {

@@ -1,9 +1,12 @@
 package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.brakerules.calc.trust.Instrument;
@@ -12,6 +15,8 @@ import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Point;
+import org.brakerules.internal.table.Point.Finds;
+import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Selector.Fit;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Check;
@@ -30,6 +35,10 @@ import org.brakerules.model.reading.Station;
 /** What is still open of a part: the points its decision needs that nobody looked at yet. */
 final class OpenPoints {
 
+  private static final Optional<String> NOT_MEASURED = Optional.of("not measured");
+  private static final Optional<String> NOT_LOOKED_AT = Optional.of("not looked at");
+  private static final Optional<String> NOT_STATED = Optional.of("not stated");
+
   private final List<Point> points;
   private final LimitTable limits;
   private final Checks checks;
@@ -43,23 +52,34 @@ final class OpenPoints {
   }
 
   /** The open points of a part, those that rules ask for among them. */
-  List<Needed> of(InspectedPart part, List<Finding> findings) {
+  List<Needed> of(InspectedPart part, List<Said> said) {
     List<Needed> open = new ArrayList<>();
-    Map<String, String> measureAgain = asking(Verdict.MEASURE_AGAIN, findings);
-    Map<String, String> lookAt = asking(Verdict.LOOK_AT, findings);
+    Map<String, String> measureAgain = asking(Verdict.MEASURE_AGAIN, said);
+    Map<String, String> lookAt = asking(Verdict.LOOK_AT, said);
     for (Point point : points) {
-      Optional<String> again = Optional.ofNullable(measureAgain.get(point.id()));
-      Optional<String> asked = Optional.ofNullable(lookAt.get(point.id()));
-      if (again.isPresent()) {
-        open.add(needed(part, point, "to be measured again, asked for by " + again.get()));
-      } else if (asked.isPresent()) {
-        whyOpen(part, point)
-            .ifPresent(why -> open.add(needed(part, point, why + ", asked for by " + asked.get())));
-      } else if (isNeeded(part, point)) {
-        whyOpen(part, point).ifPresent(why -> open.add(needed(part, point, why)));
+      String again = measureAgain.getOrDefault(point.id(), "");
+      String asked = lookAt.getOrDefault(point.id(), "");
+      if (!again.isEmpty()) {
+        open.add(needed(part, point, "to be measured again, asked for by " + again));
+      } else if (!asked.isEmpty() || isNeeded(part, point)) {
+        Optional<String> why = whyOpen(part, point);
+        if (why.isPresent()) {
+          String by = asked.isEmpty() ? "" : ", asked for by " + asked;
+          open.add(needed(part, point, why.get() + by));
+        }
       }
     }
     return open;
+  }
+
+  /** Whether the decision needs any point, whatever the rules find. */
+  boolean areAnyNeeded(InspectedPart part) {
+    for (Point point : points) {
+      if (isNeeded(part, point)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether the decision needs the point, whatever the rules find. */
@@ -73,6 +93,20 @@ final class OpenPoints {
         };
   }
 
+  /** Whether a sign that is seen is good, such as a roller that turns after cleaning. */
+  boolean isGoodNews(Property sign) {
+    for (Point point : points) {
+      if (point.ofPart() && point.finds() == Finds.GOOD && isOf(point, sign)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isOf(Point point, Property sign) {
+    return point.property().name().equals(sign.name());
+  }
+
   Needed needed(InspectedPart part, Point point, String why) {
     return new Needed(
         part.part().place(),
@@ -83,34 +117,33 @@ final class OpenPoints {
         point.instrument(),
         point.how(),
         station(part, point),
-        methods(point),
+        limits.methods(point.part(), point.property().name()),
         conditions(point),
         limitsInForce(part, point),
         point.from());
   }
 
   /** The points that rules ask for, each with the first rule that does. */
-  private static Map<String, String> asking(Verdict verdict, List<Finding> findings) {
-    return findings.stream()
-        .filter(one -> one.verdict() == verdict)
-        .collect(
-            Collectors.toMap(
-                Finding::point, one -> one.rule().id(), BinaryOperator.minBy(String::compareTo)));
-  }
-
-  private List<Method> methods(Point point) {
-    return limits.of(point.part(), point.property().name()).stream()
-        .flatMap(limit -> limit.methods().stream())
-        .distinct()
-        .sorted()
-        .toList();
+  private static Map<String, String> asking(Verdict verdict, List<Said> said) {
+    Map<String, String> asking = Map.of();
+    for (Said one : said) {
+      Finding finding = one.finding();
+      if (finding.verdict() == verdict) {
+        asking = asking.isEmpty() ? new HashMap<>() : asking;
+        asking.merge(finding.point(), finding.rule().id(), BinaryOperator.minBy(String::compareTo));
+      }
+    }
+    return asking;
   }
 
   private List<String> conditions(Point point) {
-    return limits.of(point.part(), point.property().name()).stream()
-        .flatMap(limit -> checks.conditions(limit).stream())
-        .distinct()
-        .toList();
+    List<Limit> ofReading = limits.of(point.part(), point.property().name());
+    if (ofReading.isEmpty()) {
+      return List.of();
+    }
+    Set<String> conditions = new LinkedHashSet<>();
+    ofReading.forEach(limit -> conditions.addAll(checks.conditions(limit)));
+    return List.copyOf(conditions);
   }
 
   private Station station(InspectedPart part, Point point) {
@@ -122,18 +155,23 @@ final class OpenPoints {
 
   /** Where the limit hangs on something that is not stated, asking for it is the safe side. */
   private boolean mayHaveLimit(InspectedPart part, Point point) {
-    return part.checksOf(point.property().name()).stream()
-        .anyMatch(
-            check ->
-                check.limit().isPresent()
-                    || !checks.unstated(check.limitId(), part.subject()).isEmpty());
+    for (Check check : part.checksOf(point.property().name())) {
+      if (check.limit().isPresent() || checks.isUnstated(check.limitId(), part.subject())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<LimitInForce> limitsInForce(InspectedPart part, Point point) {
-    return part.checksOf(point.property().name()).stream()
-        .flatMap(check -> check.limit().stream())
-        .distinct()
-        .toList();
+    List<LimitInForce> inForce = List.of();
+    for (Check check : part.checksOf(point.property().name())) {
+      if (check.limit().isPresent() && !inForce.contains(check.limit().get())) {
+        inForce = inForce.isEmpty() ? new ArrayList<>() : inForce;
+        inForce.add(check.limit().get());
+      }
+    }
+    return inForce;
   }
 
   private Optional<String> whyOpen(InspectedPart part, Point point) {
@@ -142,33 +180,30 @@ final class OpenPoints {
       return whyOpen(part, point, measurement);
     }
     if (value == Sign.NOT_CHECKED) {
-      return Optional.of("not looked at");
+      return NOT_LOOKED_AT;
     }
     if (value instanceof Optional<?> stated) {
-      return stated.isPresent() ? Optional.empty() : Optional.of("not stated");
+      return stated.isPresent() ? Optional.empty() : NOT_STATED;
     }
-    return Names.of((Enum<?>) value).equals("unknown")
-        ? Optional.of("not stated")
-        : Optional.empty();
+    return Names.stated((Enum<?>) value).isPresent() ? Optional.empty() : NOT_STATED;
   }
 
   private Optional<String> whyOpen(InspectedPart part, Point point, Measurement<?> measurement) {
     List<Check> against = part.checksOf(point.property().name());
     if (against.isEmpty()) {
-      return measurement.taken() ? Optional.empty() : Optional.of("not measured");
+      return measurement.taken() ? Optional.empty() : NOT_MEASURED;
     }
-    String whys =
-        against.stream()
-            .flatMap(check -> whyOpen(part, check).stream())
-            .distinct()
-            .collect(Collectors.joining("; "));
-    return whys.isEmpty() ? Optional.empty() : Optional.of(whys);
+    Set<String> whys = new LinkedHashSet<>();
+    for (Check check : against) {
+      whyOpen(part, check).ifPresent(whys::add);
+    }
+    return whys.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", whys));
   }
 
   private Optional<String> whyOpen(InspectedPart part, Check check) {
     return switch (check.status()) {
       case WITHIN, BEYOND -> Optional.empty();
-      case MISSING -> Optional.of("not measured");
+      case MISSING -> NOT_MEASURED;
       case WRONG_METHOD -> Optional.of(whyNotAccepted(check));
       case UNPROVEN -> Optional.of(whyUnproven(check, check.reading().orElseThrow()));
       case NO_LIMIT -> Optional.of(whyNoLimit(part, check));

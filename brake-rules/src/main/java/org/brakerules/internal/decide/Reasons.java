@@ -1,18 +1,16 @@
 package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.table.Names;
-import org.brakerules.internal.table.Point;
-import org.brakerules.internal.table.Point.Finds;
 import org.brakerules.internal.table.Property;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
@@ -21,7 +19,6 @@ import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
-import org.brakerules.model.part.Part;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
@@ -38,74 +35,90 @@ final class Reasons {
           .thenComparing(Reason::sentence)
           .thenComparing(reason -> reason.evidence().toString());
 
+  /** Most parts of most jobs have this reason and no other, so that it is made once. */
+  private static final Map<Scope, List<Reason>> ALL_LOOKED_AT =
+      Arrays.stream(Scope.values())
+          .collect(
+              Collectors.toUnmodifiableMap(
+                  scope -> scope, scope -> List.of(Reasons.allLookedAt(scope))));
+
   private final InspectedPart part;
-  private final List<Point> points;
-  private final List<Finding> findings;
-  private final List<Finding> findingsOfJob;
+  private final OpenPoints open;
+  private final SaidOfJob said;
   private final List<Needed> needed;
-  private final boolean judged;
   private final Scope scope;
   private final List<Reason> reasons = new ArrayList<>();
 
-  Reasons(
-      InspectedPart part,
-      List<Point> points,
-      List<Finding> findings,
-      List<Finding> findingsOfJob,
-      List<Needed> needed,
-      boolean judged,
-      Scope scope) {
+  Reasons(InspectedPart part, OpenPoints open, SaidOfJob said, List<Needed> needed, Scope scope) {
     this.part = part;
-    this.points = points;
-    this.findings = findings;
-    this.findingsOfJob = findingsOfJob;
+    this.open = open;
+    this.said = said;
     this.needed = needed;
-    this.judged = judged;
     this.scope = scope;
   }
 
   List<Reason> all() {
-    findings.stream()
-        .filter(this::stillOpen)
-        .map(Reasons::fromRule)
-        .distinct()
-        .forEach(reasons::add);
+    for (Said one : said.of(part.part().place())) {
+      if (isStillOpen(one.finding())) {
+        addOnce(fromRule(one));
+      }
+    }
     unanswered().ifPresent(reasons::add);
     if (worst() != Disposition.REPLACE) {
       whyUndecided().ifPresent(reasons::add);
     }
-    if (reasons.isEmpty()) {
-      reasons.add(
-          GeneralRule.ALL_LOOKED_AT.reason(
-              "Every look and reading this decision needs was taken, and none speaks against it."
-                  + whatTheScopeLeaves(),
-              "",
-              List.of()));
+    return inOrder();
+  }
+
+  /** The same sentence found on other facts is one reason. */
+  private void addOnce(Reason reason) {
+    if (!reasons.contains(reason)) {
+      reasons.add(reason);
     }
-    return reasons.stream().sorted(GRAVEST_FIRST).toList();
+  }
+
+  private List<Reason> inOrder() {
+    if (reasons.isEmpty()) {
+      return Objects.requireNonNull(ALL_LOOKED_AT.get(scope));
+    }
+    if (reasons.size() == 1) {
+      return List.of(reasons.get(0));
+    }
+    reasons.sort(GRAVEST_FIRST);
+    return reasons;
   }
 
   /** A request to look at something is no reason any more once it was looked at. */
-  private boolean stillOpen(Finding finding) {
-    return finding.point().isEmpty()
-        || needed.stream().anyMatch(one -> one.point().equals(finding.point()));
+  private boolean isStillOpen(Finding finding) {
+    if (finding.point().isEmpty()) {
+      return true;
+    }
+    for (Needed one : needed) {
+      if (one.point().equals(finding.point())) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static Reason fromRule(Finding finding) {
+  private static Reason fromRule(Said said) {
+    Finding finding = said.finding();
     return new Reason(
         finding.rule().id(),
         finding.rule().title(),
         finding.verdict(),
-        Wording.fill(finding.rule().because(), finding.part(), finding.facts()),
-        Wording.fill(finding.rule().action(), finding.part(), finding.facts()),
-        EvidenceOf.finding(finding),
+        Wording.fill(finding.rule().because(), finding),
+        Wording.fill(finding.rule().action(), finding),
+        said.evidence(),
         finding.rule().sources());
   }
 
   private Disposition worst() {
-    return reasons.stream()
-        .map(reason -> reason.verdict().disposition())
-        .reduce(Disposition.REUSE, Disposition::worse);
+    Disposition worst = Disposition.REUSE;
+    for (Reason reason : reasons) {
+      worst = worst.worse(reason.verdict().disposition());
+    }
+    return worst;
   }
 
   private Optional<Reason> whyUndecided() {
@@ -130,7 +143,7 @@ final class Reasons {
               "Look at or measure what is listed as needed.",
               List.of()));
     }
-    return judged
+    return open.areAnyNeeded(part)
         ? Optional.empty()
         : Optional.of(
             GeneralRule.NOT_LAID_OPEN.reason(
@@ -139,8 +152,16 @@ final class Reasons {
                 List.of()));
   }
 
+  private static Reason allLookedAt(Scope scope) {
+    return GeneralRule.ALL_LOOKED_AT.reason(
+        "Every look and reading this decision needs was taken, and none speaks against it."
+            + whatTheScopeLeaves(scope),
+        "",
+        List.of());
+  }
+
   /** What went unseen because the brake was not opened further is said, never passed over. */
-  private String whatTheScopeLeaves() {
+  private static String whatTheScopeLeaves(Scope scope) {
     return scope == Scope.CAMSHAFT_OUT
         ? ""
         : " This speaks only of what can be seen with the brake this far apart ("
@@ -158,7 +179,7 @@ final class Reasons {
     if (found.isEmpty() || worst() == Disposition.REPLACE) {
       return Optional.empty();
     }
-    found.keySet().removeAll(answered());
+    found.keySet().removeIf(this::isAnswered);
     return found.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -170,15 +191,17 @@ final class Reasons {
 
   /** Everything wrong that was found on the part, with its name in a sentence. */
   private Map<Evidence, String> found() {
+    List<Check> beyond = part.checks(CheckStatus.BEYOND);
+    List<Property> faults = faultsSeen();
+    if (beyond.isEmpty() && faults.isEmpty()) {
+      return Map.of();
+    }
     Map<Evidence, String> found = new LinkedHashMap<>();
-    for (Check check : part.checks(CheckStatus.BEYOND)) {
+    for (Check check : beyond) {
       found.put(new Evidence.Measured(check), "a reading beyond " + check.limitId());
     }
-    for (Property sign : Property.signs(part.part().partKind())) {
-      if (isFaultSeen(sign)) {
-        Evidence seen = new Evidence.Stated(part.part().place(), sign.name(), "seen");
-        found.put(seen, sign.meaning());
-      }
+    for (Property sign : faults) {
+      found.put(new Evidence.Stated(part.part().place(), sign.name(), "seen"), sign.meaning());
     }
     return found;
   }
@@ -187,25 +210,20 @@ final class Reasons {
    * What rules spoke of. A sign that asks for a look at another part is answered by that look; a
    * reading beyond its limit is answered only by a reason that still stands for the part itself.
    */
-  private Set<Evidence> answered() {
-    Stream<Evidence> signs =
-        findingsOfJob.stream()
-            .filter(finding -> finding.facts().stream().anyMatch(this::isThisPart))
-            .flatMap(finding -> EvidenceOf.finding(finding).stream())
-            .filter(Evidence.Stated.class::isInstance);
-    Stream<Evidence> own = reasons.stream().flatMap(reason -> reason.evidence().stream());
-    return Stream.concat(signs, own).collect(Collectors.toSet());
-  }
-
-  private boolean isThisPart(Object fact) {
-    return fact instanceof Part other && other.place().equals(part.part().place());
+  private boolean isAnswered(Evidence evidence) {
+    return said.signs().contains(evidence)
+        || reasons.stream().anyMatch(reason -> reason.evidence().contains(evidence));
   }
 
   /** Every sign is a fault, but those that the points call good. */
-  private boolean isFaultSeen(Property sign) {
-    return part.shows(sign, Sign.SEEN)
-        && points.stream()
-            .filter(point -> point.ofPart() && point.property().name().equals(sign.name()))
-            .noneMatch(point -> point.finds() == Finds.GOOD);
+  private List<Property> faultsSeen() {
+    List<Property> faults = List.of();
+    for (Property sign : Property.signs(part.part().partKind())) {
+      if (part.shows(sign, Sign.SEEN) && !open.isGoodNews(sign)) {
+        faults = faults.isEmpty() ? new ArrayList<>() : faults;
+        faults.add(sign);
+      }
+    }
+    return faults;
   }
 }

@@ -1,11 +1,11 @@
 package org.brakerules.internal.decide;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.brakerules.internal.check.Checks;
-import org.brakerules.internal.engine.RuleText;
+import org.brakerules.internal.engine.Laws;
+import org.brakerules.internal.engine.Laws.Law;
 import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Check;
@@ -23,38 +23,27 @@ final class RoadJudge {
   private static final Set<Verdict> UNFIT =
       EnumSet.of(Verdict.REPLACE, Verdict.HOLD, Verdict.MEASURE_AGAIN);
   private static final Set<Verdict> FAILING =
-      Set.of(Verdict.REPLACE, Verdict.HOLD, Verdict.ADJUST, Verdict.CLEAN);
+      EnumSet.of(Verdict.REPLACE, Verdict.HOLD, Verdict.ADJUST, Verdict.CLEAN);
 
   private final Tables tables;
   private final Checks checks;
-  private final List<RuleText> laws;
+  private final Laws laws;
   private final RuleSet ruleSet;
 
-  RoadJudge(Tables tables, List<RuleText> rules, RuleSet ruleSet, Checks checks) {
+  RoadJudge(Tables tables, Laws laws, RuleSet ruleSet, Checks checks) {
     this.tables = tables;
     this.checks = checks;
     this.ruleSet = ruleSet;
-    this.laws = rules.stream().filter(rule -> rule.laws().contains(ruleSet)).toList();
+    this.laws = laws;
   }
 
   RoadAnswer answer(InspectedPart part, List<Reason> reasons) {
-    if (reasons.stream().anyMatch(this::failsByLaw)) {
-      return RoadAnswer.FAILED;
-    }
-    List<RoadAnswer> answers = new ArrayList<>();
-    for (Check check : part.checks()) {
-      if (check.limit().filter(limit -> isLaw(limit.source())).isPresent()) {
-        answers.add(byLimit(check.status()));
-      } else if (isUnstatedLaw(part, check)) {
-        answers.add(RoadAnswer.OPEN);
+    for (Reason reason : reasons) {
+      if (failsByLaw(reason)) {
+        return RoadAnswer.FAILED;
       }
     }
-    for (RuleText law : laws) {
-      if (law.isFor(part.subject().axleKind())) {
-        answers.addAll(bySigns(part, law.conditionsOn(part.part().getClass())));
-      }
-    }
-    RoadAnswer answer = gravest(answers);
+    RoadAnswer answer = graver(byLimits(part), bySigns(part));
     return answer == RoadAnswer.MET && isUnfit(reasons) ? RoadAnswer.OPEN : answer;
   }
 
@@ -66,16 +55,34 @@ final class RoadJudge {
     return reasons.stream().map(Reason::verdict).anyMatch(UNFIT::contains);
   }
 
+  private RoadAnswer byLimits(InspectedPart part) {
+    RoadAnswer gravest = RoadAnswer.SILENT;
+    for (Check check : part.checks()) {
+      if (check.limit().isPresent() && isLaw(check.limit().get().source())) {
+        gravest = graver(gravest, byLimit(check.status()));
+      } else if (isUnstatedLaw(part, check)) {
+        gravest = graver(gravest, RoadAnswer.OPEN);
+      }
+    }
+    return gravest;
+  }
+
   /** Whether a law limits the part, and which of its limits holds hangs on what is not stated. */
   private boolean isUnstatedLaw(InspectedPart part, Check check) {
     return check.status() == CheckStatus.NO_LIMIT
-        && tables.limits().rows(check.limitId()).stream()
-            .anyMatch(row -> row.law().filter(ruleSet::equals).isPresent())
-        && !checks.unstated(check.limitId(), part.subject()).isEmpty();
+        && tables.limits().isLawOf(check.limitId(), ruleSet)
+        && checks.isUnstated(check.limitId(), part.subject());
   }
 
   private boolean failsByLaw(Reason reason) {
-    return FAILING.contains(reason.verdict()) && reason.source().stream().anyMatch(this::isLaw);
+    if (FAILING.contains(reason.verdict())) {
+      for (Source source : reason.source()) {
+        if (isLaw(source)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private boolean isLaw(Source source) {
@@ -90,18 +97,20 @@ final class RoadJudge {
     };
   }
 
-  private static List<RoadAnswer> bySigns(InspectedPart part, List<String> names) {
-    List<RoadAnswer> answers = new ArrayList<>();
-    for (String name : names) {
-      Property.of(part.part().partKind(), name)
-          .filter(Property::isSign)
-          .map(sign -> part.shows(sign, Sign.NOT_CHECKED) ? RoadAnswer.OPEN : RoadAnswer.MET)
-          .ifPresent(answers::add);
+  private RoadAnswer bySigns(InspectedPart part) {
+    RoadAnswer gravest = RoadAnswer.SILENT;
+    for (Law law : laws.of(ruleSet, part.part().partKind())) {
+      if (law.rule().isFor(part.subject().axleKind())) {
+        for (Property sign : law.signs()) {
+          boolean open = part.shows(sign, Sign.NOT_CHECKED);
+          gravest = graver(gravest, open ? RoadAnswer.OPEN : RoadAnswer.MET);
+        }
+      }
     }
-    return answers;
+    return gravest;
   }
 
-  private static RoadAnswer gravest(List<RoadAnswer> answers) {
-    return answers.stream().max(Enum::compareTo).orElse(RoadAnswer.SILENT);
+  private static RoadAnswer graver(RoadAnswer one, RoadAnswer other) {
+    return one.compareTo(other) >= 0 ? one : other;
   }
 }

@@ -1,11 +1,15 @@
 package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.PointTable;
 import org.brakerules.model.decision.Decision;
@@ -15,6 +19,7 @@ import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
+import org.brakerules.model.part.WheelEndPath;
 
 /**
  * Orders everything still needed over a job: first what can move the decision on most parts, then
@@ -27,6 +32,15 @@ import org.brakerules.model.part.Scope;
 public final class WhatNext {
 
   private record Open(Needed needed, boolean waitsForDrum, List<Place> bearsOn) {}
+
+  /**
+   * Where something is asked for once.
+   *
+   * @param wheelEnd the wheel end
+   * @param owner the part, or what has the property where that is the brake or the vehicle
+   * @param name the point, or the property
+   */
+  private record Question(WheelEndPath wheelEnd, Object owner, String name) {}
 
   private static final Comparator<Open> MOST_FOR_LEAST =
       Comparator.comparing(Open::waitsForDrum)
@@ -51,48 +65,66 @@ public final class WhatNext {
    * @param scope how far the brakes have been taken apart
    */
   public List<NextLook> of(List<Decision> decisions, Scope scope) {
-    boolean onHold = decisions.stream().anyMatch(Decision::hold);
-    List<Place> undecided =
-        decisions.stream()
-            .filter(one -> one.disposition() == Disposition.UNDECIDED)
-            .map(Decision::part)
-            .toList();
-    Map<List<Object>, Open> open = new LinkedHashMap<>();
+    Map<WheelEndPath, List<Place>> undecided = new HashMap<>();
+    boolean onHold = false;
+    for (Decision decision : decisions) {
+      onHold |= decision.hold();
+      if (decision.disposition() == Disposition.UNDECIDED) {
+        undecided
+            .computeIfAbsent(decision.part().wheelEnd(), end -> new ArrayList<>())
+            .add(decision.part());
+      }
+    }
+    return inOrder(open(decisions, scope, onHold, undecided));
+  }
+
+  private Collection<Open> open(
+      List<Decision> decisions,
+      Scope scope,
+      boolean onHold,
+      Map<WheelEndPath, List<Place>> undecided) {
+    Map<Question, Open> open = new LinkedHashMap<>();
     for (Decision decision : decisions) {
       for (Needed needed : decision.needed()) {
-        boolean applied = points.find(needed.point()).filter(Point::appliesBrake).isPresent();
+        Optional<Point> point = points.find(needed.point());
+        boolean applied = point.isPresent() && point.get().appliesBrake();
         if (!(applied && onHold)) {
           boolean waits = applied && scope.reaches(Scope.DRUM_OFF);
+          List<Place> ofEnd = undecided.getOrDefault(needed.part().wheelEnd(), List.of());
           open.merge(
-              once(needed),
-              new Open(needed, waits, bearsOn(needed, undecided)),
+              once(needed, point),
+              new Open(needed, waits, bearsOn(needed, point, ofEnd)),
               WhatNext::together);
         }
       }
     }
-    return open.values().stream()
-        .sorted(MOST_FOR_LEAST)
-        .map(one -> new NextLook(one.needed().part(), one.needed().point(), one.bearsOn()))
-        .toList();
+    return open.values();
+  }
+
+  private static List<NextLook> inOrder(Collection<Open> open) {
+    List<Open> sorted = new ArrayList<>(open);
+    sorted.sort(MOST_FOR_LEAST);
+    List<NextLook> next = new ArrayList<>(sorted.size());
+    for (Open one : sorted) {
+      next.add(new NextLook(one.needed().part(), one.needed().point(), one.bearsOn()));
+    }
+    return next;
   }
 
   /** How a brake or a vehicle is built is stated once, whatever parts ask for it. */
-  private List<Object> once(Needed needed) {
-    return points
-        .find(needed.point())
-        .filter(point -> !point.ofPart())
-        .<List<Object>>map(
-            point -> List.of(needed.part().wheelEnd(), point.owner(), point.property().name()))
-        .orElseGet(() -> List.of(needed.part(), needed.point()));
+  private static Question once(Needed needed, Optional<Point> point) {
+    Place part = needed.part();
+    return point
+        .filter(one -> !one.ofPart())
+        .map(one -> new Question(part.wheelEnd(), one.owner(), one.property().name()))
+        .orElseGet(() -> new Question(part.wheelEnd(), part, needed.point()));
   }
 
-  private List<Place> bearsOn(Needed needed, List<Place> undecided) {
-    Set<PartKind> kinds = points.find(needed.point()).map(bearings::of).orElse(Set.of());
+  private List<Place> bearsOn(Needed needed, Optional<Point> point, List<Place> undecided) {
+    Set<PartKind> kinds = point.map(bearings::of).orElse(Set.of());
     List<Place> bearsOn = new ArrayList<>();
     for (Place place : undecided) {
-      boolean byRule =
-          kinds.contains(place.kind()) && place.wheelEnd().equals(needed.part().wheelEnd());
-      if (byRule || isOf(needed, place)) {
+      if (kinds.contains(place.kind()) || isOf(needed, place)) {
         bearsOn.add(place);
       }
     }
@@ -105,9 +137,9 @@ public final class WhatNext {
   }
 
   private static Open together(Open one, Open other) {
-    List<Place> bearsOn = new ArrayList<>(one.bearsOn());
-    other.bearsOn().stream().filter(place -> !bearsOn.contains(place)).forEach(bearsOn::add);
-    return new Open(one.needed(), one.waitsForDrum(), bearsOn.stream().sorted().toList());
+    Set<Place> bearsOn = new TreeSet<>(one.bearsOn());
+    bearsOn.addAll(other.bearsOn());
+    return new Open(one.needed(), one.waitsForDrum(), List.copyOf(bearsOn));
   }
 
   private static int cost(Needed.Task task) {

@@ -1,56 +1,76 @@
 package org.brakerules.internal.decide;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
+import org.brakerules.internal.engine.Finding;
+import org.brakerules.internal.engine.Sentence;
 import org.brakerules.internal.fact.BeyondLimit;
 import org.brakerules.internal.fact.Disturbed;
 import org.brakerules.internal.fact.ReadingsContradict;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.LimitInForce;
-import org.brakerules.model.part.Part;
 import org.brakerules.model.reading.Reading;
 
 /** Fills the names in a rule's sentence with what this job found. */
 final class Wording {
 
-  private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
+  private final Finding finding;
 
-  private Wording() {}
-
-  static String fill(String sentence, Part part, List<Object> facts) {
-    Map<String, String> values = values(part, facts);
-    Matcher matcher = NAME.matcher(sentence);
-    return matcher.replaceAll(
-        name -> Matcher.quoteReplacement(values.getOrDefault(name.group(1), name.group())));
+  private Wording(Finding finding) {
+    this.finding = finding;
   }
 
-  private static Map<String, String> values(Part part, List<Object> facts) {
-    Map<String, String> values = new LinkedHashMap<>();
-    values.put("part", part.place().inWords());
-    values.put("wheelEnd", part.wheelEnd().toString());
-    for (Object fact : facts) {
-      if (fact instanceof BeyondLimit beyond) {
-        measured(values, beyond.check());
-      } else if (fact instanceof Replaced replaced) {
-        values.put("replaced", replaced.partKind().inWords());
-      } else if (fact instanceof Disturbed disturbed) {
-        values.put("disturbed", disturbed.part().inWords());
-      } else if (fact instanceof ReadingsContradict two) {
-        values.put("reading", two.reading());
-        values.put("otherReading", two.otherReading());
+  static String fill(Sentence sentence, Finding finding) {
+    return sentence.filled(new Wording(finding)::valueOf);
+  }
+
+  private Optional<String> valueOf(String name) {
+    return switch (name) {
+      case "part" -> Optional.of(finding.part().place().inWords());
+      case "wheelEnd" -> Optional.of(finding.part().wheelEnd().toString());
+      default -> ofFacts(name);
+    };
+  }
+
+  /** Of several facts that have such a value the last one speaks. */
+  private Optional<String> ofFacts(String name) {
+    for (int last = finding.facts().size() - 1; last >= 0; last--) {
+      Optional<String> value = ofFact(finding.facts().get(last), name);
+      if (value.isPresent()) {
+        return value;
       }
     }
-    return values;
+    return Optional.empty();
   }
 
-  private static void measured(Map<String, String> values, Check check) {
-    values.put("measured", check.reading().map(Reading::written).orElse(""));
-    values.put("limit", check.limit().map(LimitInForce::inWords).orElse(""));
-    values.put("beyondBy", check.margin().map(Object::toString).orElse(""));
-    values.put("station", check.reading().map(one -> one.station().inWords()).orElse(""));
+  private static Optional<String> ofFact(Object fact, String name) {
+    if (fact instanceof BeyondLimit beyond) {
+      return measured(beyond.check(), name);
+    }
+    if (fact instanceof Replaced replaced && name.equals("replaced")) {
+      return Optional.of(replaced.partKind().inWords());
+    }
+    if (fact instanceof Disturbed disturbed && name.equals("disturbed")) {
+      return Optional.of(disturbed.part().inWords());
+    }
+    return fact instanceof ReadingsContradict two ? contradicting(two, name) : Optional.empty();
+  }
+
+  private static Optional<String> contradicting(ReadingsContradict two, String name) {
+    return switch (name) {
+      case "reading" -> Optional.of(two.reading());
+      case "otherReading" -> Optional.of(two.otherReading());
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<String> measured(Check check, String name) {
+    return switch (name) {
+      case "measured" -> Optional.of(check.reading().map(Reading::written).orElse(""));
+      case "limit" -> Optional.of(check.limit().map(LimitInForce::inWords).orElse(""));
+      case "beyondBy" -> Optional.of(check.margin().map(Object::toString).orElse(""));
+      case "station" -> Optional.of(check.reading().map(one -> one.station().inWords()).orElse(""));
+      default -> Optional.empty();
+    };
   }
 }

@@ -22,7 +22,7 @@ import org.kie.api.runtime.rule.Match;
 final class Listening implements AgendaFilter {
 
   private final Map<String, RuleText> texts;
-  private final Consumer<Object> insert;
+  private final Consumer<Replaced> insert;
   private final Predicate<String> speaks;
   private final List<Finding> findings = new ArrayList<>();
   private final Set<Replaced> replaced = new HashSet<>();
@@ -36,7 +36,7 @@ final class Listening implements AgendaFilter {
    * @param insert takes the markers
    * @param speaks whether a rule of a name may speak
    */
-  Listening(Map<String, RuleText> texts, Consumer<Object> insert, Predicate<String> speaks) {
+  Listening(Map<String, RuleText> texts, Consumer<Replaced> insert, Predicate<String> speaks) {
     this.texts = texts;
     this.insert = insert;
     this.speaks = speaks;

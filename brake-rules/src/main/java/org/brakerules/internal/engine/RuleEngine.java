@@ -13,15 +13,18 @@ import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
 import org.brakerules.internal.table.Tables;
+import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.text.NearestName;
 import org.drools.model.Model;
 import org.drools.model.Rule;
+import org.jspecify.annotations.Nullable;
 
 /** The compiled rules, ready to be asked by any number of threads. */
 public final class RuleEngine {
 
   private final Map<String, RuleText> texts;
   private final List<RuleText> rules;
+  private final Laws laws;
   private final Map<String, Rule> compiled;
   private final SessionPool sessions;
   private final Tables tables;
@@ -35,6 +38,7 @@ public final class RuleEngine {
       Predicate<String> speaks) {
     this.texts = texts;
     this.rules = List.copyOf(texts.values());
+    this.laws = new Laws(rules);
     this.compiled = compiled;
     this.sessions = sessions;
     this.tables = tables;
@@ -70,9 +74,16 @@ public final class RuleEngine {
     return new RuleEngine(
         texts,
         compiled,
-        new SessionPool(CompiledRules.ruleBase(models)),
+        new SessionPool(
+            CompiledRules.ruleBase(models),
+            FactSieve.of(models, rule -> mayReplace(texts.get(rule.getName())))::sift),
         tables,
         texts::containsKey);
+  }
+
+  /** A variant that has no text yet may say anything. */
+  private static boolean mayReplace(@Nullable RuleText text) {
+    return text == null || text.verdict() == Verdict.REPLACE;
   }
 
   /**
@@ -123,12 +134,17 @@ public final class RuleEngine {
     return rules;
   }
 
+  /** Those of the rules that cite a law. */
+  public Laws laws() {
+    return laws;
+  }
+
   /**
    * Asks the rules what they find in these facts.
    *
    * @throws RuleBaseException if a rule asks for an inspection point that does not exist
    */
-  public List<Finding> fire(Collection<?> facts) {
+  public List<Finding> fire(List<?> facts) {
     List<Finding> findings = sessions.fire(facts, texts, speaks);
     findings.forEach(this::checkPoint);
     return findings;
@@ -139,7 +155,7 @@ public final class RuleEngine {
    *
    * @return the facts of each match, by the name of the rule
    */
-  public Map<String, Set<List<Object>>> matches(Collection<?> facts) {
+  public Map<String, Set<List<Object>>> matches(List<?> facts) {
     return sessions.matches(facts, texts, speaks);
   }
 

@@ -30,8 +30,8 @@ import org.brakerules.model.part.PartKind;
 public record RuleText(
     String id,
     String title,
-    String because,
-    String action,
+    Sentence because,
+    Sentence action,
     List<Source> sources,
     Set<RuleSet> laws,
     PartKind subject,

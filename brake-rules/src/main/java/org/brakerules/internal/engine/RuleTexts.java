@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.brakerules.internal.fact.BeyondLimit;
@@ -35,7 +34,6 @@ import org.drools.model.SingleConstraint;
  */
 final class RuleTexts {
 
-  private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
   private static final Pattern AXLE_KIND = Pattern.compile("axleKind\\s*==\\s*AxleKind\\.(\\w+)");
   private static final Set<String> ALWAYS = Set.of("part", "wheelEnd");
   private static final Map<Class<?>, Set<String>> WITH_FACT =
@@ -88,8 +86,8 @@ final class RuleTexts {
         new RuleText(
             id,
             name.substring(blank + 1),
-            metadata(rule, "because"),
-            metadata(rule, "action"),
+            new Sentence(metadata(rule, "because")),
+            new Sentence(metadata(rule, "action")),
             sources,
             laws(sources),
             subject(rule, steps),
@@ -186,11 +184,10 @@ final class RuleTexts {
   private static void checkNames(Rule rule, RuleText text, List<Conditions.Step> steps) {
     Set<String> known = new LinkedHashSet<>(ALWAYS);
     steps.forEach(step -> known.addAll(WITH_FACT.getOrDefault(step.factType(), Set.of())));
-    for (String sentence : List.of(text.because(), text.action())) {
-      Matcher matcher = NAME.matcher(sentence);
-      while (matcher.find()) {
-        if (!known.contains(matcher.group(1))) {
-          throw mistake(rule, unknown("name in a sentence of this rule", matcher.group(1), known));
+    for (Sentence sentence : List.of(text.because(), text.action())) {
+      for (String name : sentence.names()) {
+        if (!known.contains(name)) {
+          throw mistake(rule, unknown("name in a sentence of this rule", name, known));
         }
       }
     }

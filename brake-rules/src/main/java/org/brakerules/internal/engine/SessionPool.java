@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.brakerules.internal.fact.Replaced;
 import org.drools.kiesession.session.StatefulKnowledgeSessionImpl;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.rule.AgendaFilter;
@@ -21,32 +23,53 @@ final class SessionPool {
   private static final int MOST_FIRINGS = 100_000;
 
   private final KieBase ruleBase;
+  private final Function<List<?>, FactSieve.Sifted> sieve;
   private final ConcurrentLinkedQueue<StatefulKnowledgeSessionImpl> idle =
       new ConcurrentLinkedQueue<>();
 
-  SessionPool(KieBase ruleBase) {
+  /**
+   * Keeps sessions over a rule base.
+   *
+   * @param sieve which facts a session is told of
+   */
+  SessionPool(KieBase ruleBase, Function<List<?>, FactSieve.Sifted> sieve) {
     this.ruleBase = ruleBase;
+    this.sieve = sieve;
   }
 
-  List<Finding> fire(Collection<?> facts, Map<String, RuleText> texts, Predicate<String> speaks) {
+  List<Finding> fire(List<?> facts, Map<String, RuleText> texts, Predicate<String> speaks) {
+    FactSieve.Sifted sifted = sieve.apply(facts);
+    if (sifted.facts().isEmpty()) {
+      return List.of();
+    }
     return inSession(
         session -> {
-          Listening listening = new Listening(texts, session::insert, speaks);
-          fire(session, listening, listening, facts);
+          Listening listening = new Listening(texts, insertion(session, sifted), speaks);
+          fire(session, listening, listening, sifted.facts());
           return listening.findings();
         });
   }
 
   /** On which facts each rule matches while those speak that may. */
   Map<String, Set<List<Object>>> matches(
-      Collection<?> facts, Map<String, RuleText> texts, Predicate<String> speaks) {
+      List<?> facts, Map<String, RuleText> texts, Predicate<String> speaks) {
+    FactSieve.Sifted sifted = sieve.apply(facts);
     return inSession(
         session -> {
-          Listening listening = new Listening(texts, session::insert, speaks);
+          Listening listening = new Listening(texts, insertion(session, sifted), speaks);
           Matches matches = new Matches(listening);
-          fire(session, listening, matches, facts);
+          fire(session, listening, matches, sifted.facts());
           return matches.found();
         });
+  }
+
+  private static Consumer<Replaced> insertion(
+      StatefulKnowledgeSessionImpl session, FactSieve.Sifted sifted) {
+    return marker -> {
+      if (sifted.takes().test(marker)) {
+        session.insert(marker);
+      }
+    };
   }
 
   private <T> T inSession(Function<StatefulKnowledgeSessionImpl, T> work) {

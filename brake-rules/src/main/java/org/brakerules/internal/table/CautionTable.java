@@ -2,7 +2,9 @@ package org.brakerules.internal.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.part.Scope;
 
@@ -12,6 +14,7 @@ public final class CautionTable {
   private record Entry(Scope from, Caution caution) {}
 
   private final List<Entry> entries = new ArrayList<>();
+  private final Map<Scope, List<Caution>> due = new ConcurrentHashMap<>();
 
   CautionTable(Iterable<Row> rows, SourceTable sources) {
     for (Row row : rows) {
@@ -47,9 +50,12 @@ public final class CautionTable {
 
   /** The cautions for work of this scope. */
   public List<Caution> due(Scope scope) {
-    return entries.stream()
-        .filter(entry -> scope.reaches(entry.from()))
-        .map(Entry::caution)
-        .toList();
+    return due.computeIfAbsent(
+        scope,
+        one ->
+            entries.stream()
+                .filter(entry -> one.reaches(entry.from()))
+                .map(Entry::caution)
+                .toList());
   }
 }

@@ -18,6 +18,8 @@ import org.brakerules.model.quantity.Quantity;
  * @param ratedShare the share of the rated stroke that the limit is; empty if it is none
  * @param law the rule set whose law it is; empty if it is no law of any rule set known here
  * @param byComparison whether a rule set made it of a row of all by holding that on another side
+ * @param ofEveryBrake the limit where its value hangs on nothing of the brake; empty if it does, or
+ *     if the table has no value
  */
 public record LimitRow(
     Limit limit,
@@ -25,7 +27,26 @@ public record LimitRow(
     Property property,
     Optional<RatedShare> ratedShare,
     Optional<RuleSet> law,
-    boolean byComparison) {
+    boolean byComparison,
+    Optional<LimitInForce> ofEveryBrake) {
+
+  /** A row as it was read. */
+  LimitRow(
+      Limit limit,
+      Selector selector,
+      Property property,
+      Optional<RatedShare> ratedShare,
+      Optional<RuleSet> law,
+      boolean byComparison) {
+    this(
+        limit,
+        selector,
+        property,
+        ratedShare,
+        law,
+        byComparison,
+        limit.value().map(value -> inForce(limit, value, limit.written())));
+  }
 
   LimitRow exceptUnder(List<RuleSet> ruleSets) {
     return new LimitRow(
@@ -38,14 +59,15 @@ public record LimitRow(
 
   /** The limit as it holds for a brake; empty if the table has no value for it. */
   public Optional<LimitInForce> inForce(Layout layout) {
-    if (limit.value().isPresent()) {
-      return limit.value().map(value -> inForce(value, limit.written()));
+    if (ofEveryBrake.isPresent()) {
+      return ofEveryBrake;
     }
     return ratedShare
         .flatMap(share -> share.of(layout))
         .map(
             value ->
                 inForce(
+                    limit,
                     value,
                     value
                         + ", which is "
@@ -56,14 +78,16 @@ public record LimitRow(
 
   /** What must be stated of a part before it is known whether the row is for it, and its value. */
   public List<String> unstated(Subject subject) {
-    List<String> unstated = new ArrayList<>(selector.unstated(subject));
-    if (ratedShare.isPresent() && subject.layout().chamber().ratedStroke().isEmpty()) {
-      unstated.add("layout." + RatedShare.ATTRIBUTE);
+    List<String> bySelector = selector.unstated(subject);
+    if (ratedShare.isEmpty() || subject.layout().chamber().ratedStroke().isPresent()) {
+      return bySelector;
     }
+    List<String> unstated = new ArrayList<>(bySelector);
+    unstated.add("layout." + RatedShare.ATTRIBUTE);
     return unstated;
   }
 
-  private LimitInForce inForce(Quantity<?> value, String written) {
+  private static LimitInForce inForce(Limit limit, Quantity<?> value, String written) {
     return new LimitInForce(limit.id(), limit.comparison(), value, written, limit.source());
   }
 }

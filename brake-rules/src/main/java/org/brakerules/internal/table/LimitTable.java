@@ -1,12 +1,15 @@
 package org.brakerules.internal.table;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.limit.Limit;
@@ -27,6 +30,17 @@ public final class LimitTable {
   private final Map<String, List<LimitRow>> byId = new LinkedHashMap<>();
   private final Map<PartKind, List<String>> idsByKind;
   private final Map<PartKind, Map<String, List<Limit>>> byProperty;
+  private final Map<PartKind, Map<String, List<Method>>> methods;
+  private final List<LocalDate> turns;
+  private final Map<Span, LimitsOfDay> bySpan = new ConcurrentHashMap<>();
+
+  /**
+   * Days between which no limit comes into force or goes out.
+   *
+   * @param number the number of turns up to and on them
+   * @param ruleSet the rule set under which they are
+   */
+  private record Span(int number, RuleSet ruleSet) {}
 
   LimitTable(List<Row> rows, List<Row> comparisons, SourceTable sources, RuleSetTable ruleSets) {
     List<LimitRow> written = rows.stream().map(row -> read(row, sources, ruleSets)).toList();
@@ -43,6 +57,37 @@ public final class LimitTable {
         rows()
             .map(LimitRow::limit)
             .collect(Collectors.groupingBy(Limit::part, Collectors.groupingBy(Limit::property)));
+    methods =
+        rows()
+            .map(LimitRow::limit)
+            .collect(
+                Collectors.groupingBy(
+                    Limit::part,
+                    Collectors.groupingBy(
+                        Limit::property,
+                        Collectors.collectingAndThen(Collectors.toList(), LimitTable::methods))));
+    turns = rows().map(LimitRow::limit).flatMap(LimitTable::turns).distinct().sorted().toList();
+  }
+
+  private static List<Method> methods(List<Limit> limits) {
+    return limits.stream().flatMap(limit -> limit.methods().stream()).distinct().sorted().toList();
+  }
+
+  private static Stream<LocalDate> turns(Limit limit) {
+    return Stream.concat(limit.from().stream(), limit.to().map(last -> last.plusDays(1)).stream());
+  }
+
+  /** The limits that hold on a day under a rule set. All days without a turn between share them. */
+  public LimitsOfDay on(LocalDate date, RuleSet ruleSet) {
+    int found = Collections.binarySearch(turns, date);
+    int number = found < 0 ? -found - 1 : found + 1;
+    return bySpan.computeIfAbsent(
+        new Span(number, ruleSet), span -> new LimitsOfDay(this, date, ruleSet));
+  }
+
+  /** The methods that the limits of one measurement of one kind of part accept. */
+  public List<Method> methods(PartKind kind, String property) {
+    return methods.getOrDefault(kind, Map.of()).getOrDefault(property, List.of());
   }
 
   /** The ids of all limits. */
@@ -53,6 +98,16 @@ public final class LimitTable {
   /** All rows of one limit. */
   public List<LimitRow> rows(String id) {
     return byId.getOrDefault(id, List.of());
+  }
+
+  /** Whether any row of a limit is a law of a rule set. */
+  public boolean isLawOf(String id, RuleSet ruleSet) {
+    for (LimitRow row : rows(id)) {
+      if (row.law().filter(ruleSet::equals).isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** All rows. */
@@ -163,6 +218,7 @@ public final class LimitTable {
 
   /** The comparison and kind of quantity of a limit, for a maker's value of the same. */
   public Optional<Limit> first(String id) {
-    return rows(id).stream().map(LimitRow::limit).findFirst();
+    List<LimitRow> rows = rows(id);
+    return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(0).limit());
   }
 }

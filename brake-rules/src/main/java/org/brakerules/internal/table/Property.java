@@ -1,6 +1,8 @@
 package org.brakerules.internal.table;
 
-import java.lang.reflect.InvocationTargetException;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -22,13 +24,45 @@ import org.brakerules.model.reading.Measurement;
 /** One property of a record of the model, read by its name. */
 public final class Property {
 
-  private static final Map<Class<?>, Map<String, Property>> KNOWN = new ConcurrentHashMap<>();
+  private static final ClassValue<Map<String, Property>> KNOWN =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Property> computeValue(Class<?> type) {
+          return all(type);
+        }
+      };
+
   private static final Map<Class<?>, List<Property>> SIGNS = new ConcurrentHashMap<>();
 
   private final RecordComponent component;
+  private final MethodHandle accessor;
+  private final String idName;
+  private final String meaning;
+  private final Optional<Quantity<?>> atMost;
+  private final boolean sign;
+  private final boolean measurement;
 
   private Property(RecordComponent component) {
     this.component = component;
+    this.accessor = reader(component);
+    this.idName = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    Means means = component.getAnnotation(Means.class);
+    this.meaning = means == null ? idName.replace('-', ' ') : means.value();
+    this.atMost =
+        Optional.ofNullable(component.getAnnotation(AtMost.class))
+            .map(most -> Quantities.parse(most.value()));
+    this.sign = component.getType() == Sign.class;
+    this.measurement = component.getType() == Measurement.class;
+  }
+
+  private static MethodHandle reader(RecordComponent component) {
+    try {
+      return MethodHandles.publicLookup()
+          .unreflect(component.getAccessor())
+          .asType(MethodType.methodType(Object.class, Object.class));
+    } catch (IllegalAccessException e) {
+      throw new IllegalStateException("Cannot read " + component, e);
+    }
   }
 
   /** Finds a property of a kind of part. */
@@ -38,7 +72,7 @@ public final class Property {
 
   /** Finds a property of a record. */
   public static Optional<Property> of(Class<?> type, String name) {
-    return Optional.ofNullable(KNOWN.computeIfAbsent(type, Property::all).get(name));
+    return Optional.ofNullable(KNOWN.get(type).get(name));
   }
 
   private static Map<String, Property> all(Class<?> type) {
@@ -73,23 +107,22 @@ public final class Property {
 
   /** The name as ids write it, such as {@code radial-play}. */
   public String idName() {
-    return name().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    return idName;
   }
 
   /** What it means, as a noun phrase. */
   public String meaning() {
-    Means means = component.getAnnotation(Means.class);
-    return means == null ? idName().replace('-', ' ') : means.value();
+    return meaning;
   }
 
   /** Whether it is a sign that a look finds. */
   public boolean isSign() {
-    return component.getType() == Sign.class;
+    return sign;
   }
 
   /** Whether it is measured. */
   public boolean isMeasurement() {
-    return component.getType() == Measurement.class;
+    return measurement;
   }
 
   /** Whether it is measured in the kind of quantity that the value is of. */
@@ -107,8 +140,7 @@ public final class Property {
 
   /** The largest value it can have on a real brake; empty if none is stated. */
   public Optional<Quantity<?>> atMost() {
-    return Optional.ofNullable(component.getAnnotation(AtMost.class))
-        .map(most -> Quantities.parse(most.value()));
+    return atMost;
   }
 
   /** Whether it is one of a closed list of states. */
@@ -138,8 +170,8 @@ public final class Property {
   /** Its value on a record. */
   public Object valueOf(Object holder) {
     try {
-      return component.getAccessor().invoke(holder);
-    } catch (IllegalAccessException | InvocationTargetException e) {
+      return (Object) accessor.invokeExact(holder);
+    } catch (Throwable e) {
       throw new IllegalStateException("Cannot read " + name() + " of " + holder.getClass(), e);
     }
   }

@@ -74,8 +74,7 @@ public final class Selector {
       return new Attribute(
           name -> Optional.of(name).filter(states::contains),
           String.join(", ", states),
-          subject ->
-              Optional.of(Names.of(read.apply(subject))).filter(name -> !name.equals("unknown")));
+          subject -> Names.stated(read.apply(subject)));
     }
 
     static <E extends Enum<E>> Attribute state(Class<E> type, Function<Subject, Enum<?>> read) {
@@ -83,11 +82,11 @@ public final class Selector {
     }
   }
 
-  private final List<Term> terms;
+  private final Term[] terms;
   private final boolean otherwise;
 
   private Selector(List<Term> terms, boolean otherwise) {
-    this.terms = List.copyOf(terms);
+    this.terms = terms.toArray(Term[]::new);
     this.otherwise = otherwise;
   }
 
@@ -132,10 +131,14 @@ public final class Selector {
 
   /** What must be stated before it is known whether the row is for this part. */
   public List<String> unstated(Subject subject) {
-    return terms.stream()
-        .filter(term -> term.fit(subject) == Fit.UNKNOWN)
-        .map(Term::attribute)
-        .toList();
+    List<String> unstated = List.of();
+    for (Term term : terms) {
+      if (term.fit(subject) == Fit.UNKNOWN) {
+        unstated = unstated.isEmpty() ? new ArrayList<>() : unstated;
+        unstated.add(term.attribute());
+      }
+    }
+    return unstated;
   }
 
   private static Term term(Row row, PartKind kind, String attribute, String written) {

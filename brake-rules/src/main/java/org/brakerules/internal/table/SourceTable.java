@@ -2,6 +2,7 @@ package org.brakerules.internal.table;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.brakerules.model.decision.Source;
@@ -45,10 +46,22 @@ public final class SourceTable {
         .map(entry -> new Source(id, clause, entry.title(), entry.standing()));
   }
 
-  /** A source as it stands under a rule set: there, a law of another place is no law. */
-  public Source under(RuleSet ruleSet, Source source) {
-    boolean elsewhere = source.standing() == Standing.LAW && !isLawOf(source, ruleSet);
-    return elsewhere
+  /** Sources as they stand under a rule set: there, a law of another place is no law. */
+  public List<Source> under(RuleSet ruleSet, List<Source> sources) {
+    for (Source source : sources) {
+      if (isLawElsewhere(source, ruleSet)) {
+        return sources.stream().map(one -> under(ruleSet, one)).toList();
+      }
+    }
+    return sources;
+  }
+
+  private boolean isLawElsewhere(Source source, RuleSet ruleSet) {
+    return source.standing() == Standing.LAW && !isLawOf(source, ruleSet);
+  }
+
+  private Source under(RuleSet ruleSet, Source source) {
+    return isLawElsewhere(source, ruleSet)
         ? new Source(source.id(), source.clause(), source.title(), Standing.LAW_ELSEWHERE)
         : source;
   }

@@ -7,16 +7,17 @@ import org.brakerules.model.quantity.Pressure;
  *
  * @param least the least pressure
  * @param most the highest pressure
+ * @param inWords the pressure in a sentence
  */
-public record TestPressure(Pressure least, Pressure most) {
+public record TestPressure(Pressure least, Pressure most, String inWords) {
+
+  /** A pressure of which a sentence can be made. */
+  public TestPressure(Pressure least, Pressure most) {
+    this(least, most, "at a reservoir pressure from " + least + " to " + most);
+  }
 
   /** Whether a reading at this pressure counts. */
   public boolean covers(Pressure pressure) {
     return pressure.compareTo(least) >= 0 && pressure.compareTo(most) <= 0;
-  }
-
-  /** The pressure in a sentence. */
-  public String inWords() {
-    return "at a reservoir pressure from " + least + " to " + most;
   }
 }

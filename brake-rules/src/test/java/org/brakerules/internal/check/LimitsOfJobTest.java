@@ -176,7 +176,7 @@ class LimitsOfJobTest {
     LimitsOfJob limits = new LimitsOfJob(table, DAY, FEDERAL, List.of(makers("", "0.060 in")));
     assertThat(limits.inForce(ID, subject(layout)))
         .singleElement()
-        .satisfies(one -> assertThat(one.row().written()).isEqualTo(row));
+        .satisfies(one -> assertThat(one.row().limit().written()).isEqualTo(row));
   }
 
   @Test

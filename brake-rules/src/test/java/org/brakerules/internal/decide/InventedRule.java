@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.brakerules.internal.engine.RuleText;
+import org.brakerules.internal.engine.Sentence;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.PartKind;
 
@@ -18,8 +19,8 @@ final class InventedRule {
     return new RuleText(
         "INVENTED-010",
         "Invented",
-        "Invented.",
-        "Do it.",
+        new Sentence("Invented."),
+        new Sentence("Do it."),
         List.of(),
         Set.of(),
         subject,

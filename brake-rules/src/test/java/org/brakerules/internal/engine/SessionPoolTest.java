@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.ref.WeakReference;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -44,7 +43,8 @@ class SessionPoolTest {
   private final Map<String, RuleText> texts =
       RuleTexts.of(models, tables, RuleBaseFiles.ofThisArtifact());
   private final KieBase base = CompiledRules.ruleBase(models);
-  private final SessionPool pool = new SessionPool(base);
+  private final SessionPool pool =
+      new SessionPool(base, facts -> new FactSieve.Sifted(List.copyOf(facts), one -> true));
 
   @Test
   void jobs_one_after_the_other_share_one_session_and_know_nothing_of_each_other() {
@@ -125,7 +125,7 @@ class SessionPoolTest {
     return loaded.stream().filter(one -> one.get() != null).count();
   }
 
-  private List<String> rules(Collection<?> facts) {
+  private List<String> rules(List<?> facts) {
     return pool.fire(facts, texts, name -> true).stream()
         .map(finding -> finding.rule().id())
         .toList();
