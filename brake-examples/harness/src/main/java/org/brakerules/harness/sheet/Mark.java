@@ -10,9 +10,11 @@ import org.brakerules.model.decision.Disposition;
 enum Mark {
   HOLD("stop: on hold", "a black diamond"),
   REPLACE("new part", "a black disc"),
+  EXCHANGE("relined or exchanged", "a black square"),
   UNDECIDED("decide first", "a white diamond"),
   ADJUST("adjust", "a white square"),
-  CLEAN("clean, goes back", "a ring with a dot line"),
+  COMES_OUT("comes out", "a dashed ring"),
+  CLEAN("clean, goes back", "a ring in a dotted ring"),
   REUSE("goes back", "a white ring");
 
   private final String inWords;
@@ -48,7 +50,7 @@ enum Mark {
   }
 
   private boolean isBlack() {
-    return this == HOLD || this == REPLACE;
+    return this == HOLD || this == REPLACE || this == EXCHANGE;
   }
 
   /** Draws the mark with a number in it. */
@@ -56,12 +58,13 @@ enum Mark {
     String fill = isBlack() ? "black" : "white";
     switch (this) {
       case HOLD, UNDECIDED ->
-          picture.path("M %s %s l 15 15 l -15 15 l -15 -15 Z".formatted(x, y - 15), fill, 1.5);
-      case ADJUST -> picture.box(x - 11, y - 11, 22, 22, fill);
+          picture.path("M %s %s l 14 14 l -14 14 l -14 -14 Z".formatted(x, y - 14), fill, 1.5);
+      case ADJUST, EXCHANGE -> picture.box(x - 11, y - 11, 22, 22, fill);
       case CLEAN -> {
-        picture.circle(x, y, 12, fill);
-        picture.dotted(x, y, 9);
+        picture.circle(x, y, 10.8, fill);
+        picture.dotted(x, y, 13.2);
       }
+      case COMES_OUT -> picture.dashedCircle(x, y, 11.5, fill);
       case REPLACE, REUSE -> picture.circle(x, y, 11.5, fill);
     }
     picture.number(x, y + 5.3, number, isBlack() ? "white" : "black");

@@ -8,16 +8,19 @@ import java.util.stream.IntStream;
 import org.brakerules.harness.html.Markup;
 import org.brakerules.harness.report.Wording;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.job.WheelEnd;
 
 /** The picture of the parts, and the list that says the same in words. */
 final class PartsChapter {
 
   private final Markup page;
   private final List<Decision> decisions;
+  private final List<Mark> marks;
 
-  PartsChapter(Markup page, List<Decision> decisions) {
+  PartsChapter(Markup page, List<Decision> decisions, List<Mark> marks) {
     this.page = page;
     this.decisions = decisions;
+    this.marks = marks;
   }
 
   void write() {
@@ -29,15 +32,15 @@ final class PartsChapter {
     page.close();
   }
 
-  void picture() {
-    new PartsPicture(decisions).draw(page, "parts");
+  void picture(WheelEnd wheelEnd) {
+    new PartsPicture(wheelEnd, decisions, marks).draw(page, "parts");
     legend();
   }
 
   private void legend() {
     page.open("p", "class", "legend");
     for (Mark mark : Mark.values()) {
-      if (decisions.stream().anyMatch(one -> Mark.of(one) == mark)) {
+      if (marks.contains(mark)) {
         page.element("span", mark.shape() + ": " + mark.inWords());
       }
     }
@@ -58,11 +61,14 @@ final class PartsChapter {
   }
 
   private Mark mark(int i) {
-    return Mark.of(decisions.get(i));
+    return marks.get(i);
   }
 
-  /** The gravest reason, as what to do and the rule that says so. */
+  /** The gravest reason, as what to do and the rule that says so; no rule takes a good part out. */
   private List<String> why(int i) {
+    if (mark(i) != Mark.of(decisions.get(i))) {
+      return List.of("", "");
+    }
     return decisions.get(i).reasons().stream()
         .findFirst()
         .map(reason -> List.of(reason.action(), reason.rule()))
@@ -73,7 +79,9 @@ final class PartsChapter {
     int one = alike.get(0);
     page.open("li").words(numbers(alike) + " " + names(alike) + ": ");
     page.element("strong", mark(one).inWords() + ".");
-    page.words(" " + why(one).get(0) + " ").element("span", why(one).get(1), "class", "rule");
+    if (!why(one).get(1).isEmpty()) {
+      page.words(" " + why(one).get(0) + " ").element("span", why(one).get(1), "class", "rule");
+    }
     page.close();
   }
 

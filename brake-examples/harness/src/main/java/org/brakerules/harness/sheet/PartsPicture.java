@@ -1,36 +1,73 @@
 package org.brakerules.harness.sheet;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.brakerules.harness.html.Markup;
+import org.brakerules.harness.sheet.drawing.Callout;
+import org.brakerules.harness.sheet.drawing.Drawn;
+import org.brakerules.harness.sheet.drawing.Point;
+import org.brakerules.harness.sheet.drawing.Spot;
+import org.brakerules.harness.sheet.drawing.WheelEndDrawing;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Evidence;
+import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.part.Hand;
 import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Side;
+import org.brakerules.model.reading.Station;
 
 /** The parts of a wheel end, each marked with what becomes of it. */
 final class PartsPicture {
 
   private static final int WIDTH = 790;
-  private static final int HEIGHT = 420;
+  private static final int HEIGHT = 427;
+  private static final int HEIGHT_WITH_HUB = 450;
   private static final int LETTERS = 15;
 
-  private static final Set<PartKind> HUB =
-      EnumSet.of(
-          PartKind.HUB,
-          PartKind.WHEEL_SEAL,
-          PartKind.WHEEL_BEARING,
-          PartKind.TONE_RING,
-          PartKind.WHEEL_SPEED_SENSOR);
-
-  private final List<Decision> decisions;
+  private final WheelEnd wheelEnd;
+  private final List<Mark> marks;
+  private final WheelEndDrawing drawing;
 
   /**
    * Looks at one wheel end.
    *
    * @param decisions the decisions on its parts, in the order of their numbers in the list
+   * @param marks what becomes of each, in the same order
    */
-  PartsPicture(List<Decision> decisions) {
-    this.decisions = List.copyOf(decisions);
+  PartsPicture(WheelEnd wheelEnd, List<Decision> decisions, List<Mark> marks) {
+    this.wheelEnd = wheelEnd;
+    this.marks = List.copyOf(marks);
+    this.drawing =
+        new WheelEndDrawing(side(), hand(), wheelEnd.layout().camshaft(), spots(decisions));
+  }
+
+  private static List<Spot> spots(List<Decision> decisions) {
+    return decisions.stream()
+        .map(
+            one ->
+                Mark.of(one) == Mark.ADJUST && isByEndPlay(one)
+                    ? new Spot(PartKind.SHIM, Station.SPLINE_END)
+                    : Spot.of(one.part()))
+        .toList();
+  }
+
+  /** What is adjusted for the end play of the shaft is not the shaft but its shims. */
+  private static boolean isByEndPlay(Decision decision) {
+    return decision.part().kind() == PartKind.CAMSHAFT
+        && decision.reasons().stream()
+            .limit(1)
+            .flatMap(reason -> reason.evidence().stream())
+            .anyMatch(
+                one ->
+                    one instanceof Evidence.Measured measured
+                        && measured.check().limitId().startsWith("camshaft.end-play"));
+  }
+
+  private Side side() {
+    return wheelEnd.path().side();
+  }
+
+  private Hand hand() {
+    return wheelEnd.layout().camshaftHand();
   }
 
   void draw(Markup page, String id) {
@@ -39,79 +76,50 @@ final class PartsPicture {
             page,
             id,
             "The parts of the wheel end",
-            "Left: the brake seen from the wheel. Right: camshaft, adjuster and chamber from the"
-                + " side. Each number is that of the list of parts; the list says the same in"
-                + " words.",
+            inWords(),
             WIDTH,
-            HEIGHT,
+            drawing.hasHub() ? HEIGHT_WITH_HUB : HEIGHT,
             LETTERS);
-    brake(picture);
-    shaft(picture);
-    chamber(picture);
-    if (decisions.stream().anyMatch(one -> HUB.contains(one.part().kind()))) {
-      hub(picture);
+    for (Drawn one : drawing.drawn()) {
+      picture.outline(one.outline(), one.fill(), one.width(), one.hidden());
     }
-    for (int i = 0; i < decisions.size(); i++) {
-      PartPlaces.Point point = PartPlaces.of(decisions.get(i).part());
-      Mark.of(decisions.get(i)).draw(picture, point.x(), point.y(), i + 1);
-    }
+    captions(picture);
+    List<Callout> callouts = drawing.callouts();
+    callouts.forEach(one -> leader(picture, one));
+    callouts.forEach(one -> number(picture, one));
     picture.finish();
   }
 
-  /** Drum, shoes on their anchor pins, rollers on the S of the cam, and the return spring. */
-  private static void brake(Picture picture) {
-    picture.circle(212, 214, 184, "white");
-    picture.circle(212, 214, 172, "white");
-    shoe(picture, -1);
-    shoe(picture, 1);
-    picture.circle(92, 202, 8, "white");
-    picture.circle(92, 226, 8, "white");
-    picture.path("M 330 198 C 348 186 372 192 366 214 C 360 236 384 242 398 230", "none", 5);
-    picture.circle(338, 186, 9, "white");
-    picture.circle(338, 242, 9, "white");
-    picture.path(
-        "M 290 118 v 24 l -8 8 l 16 10 l -16 10 l 16 10 l -16 10 l 16 10 l -16 10 l 16 10 l -16 10"
-            + " l 16 10 l -16 10 l 16 10 l -8 8 v 40",
-        "none",
-        1.5);
+  private static void leader(Picture picture, Callout one) {
+    Point number = one.number();
+    Point part = one.part();
+    picture.line(number.x(), number.y(), part.x(), part.y(), 0.8);
+    picture.dot(part.x(), part.y());
   }
 
-  /** A shoe with its lining; the side is -1 above and 1 below. */
-  private static void shoe(Picture picture, int side) {
-    int sweep = side < 0 ? 1 : 0;
-    picture.path(
-        "M 98 %d A 132 132 0 0 %d 330 %d".formatted(214 + side * 56, sweep, 214 + side * 44),
-        "none",
-        4);
-    picture.path(
-        "M 92 %d L 98 %d M 338 %d L 330 %d"
-            .formatted(214 + side * 14, 214 + side * 56, 214 + side * 28, 214 + side * 44),
-        "none",
-        4);
-    picture.path(
-        "M 118 %d A 158 158 0 0 %d 306 %d".formatted(214 + side * 116, sweep, 214 + side * 116),
-        "none",
-        12);
+  private void number(Picture picture, Callout one) {
+    marks.get(one.index()).draw(picture, one.number().x(), one.number().y(), one.index() + 1);
   }
 
-  private static void shaft(Picture picture) {
-    picture.box(420, 204, 350, 20, "white");
-    picture.box(452, 192, 210, 10, "silver");
-    picture.box(452, 226, 210, 10, "silver");
-    picture.dashed(398, 230, 424, 214);
-    picture.path("M 688 228 L 694 60 h 20 L 722 228 Z", "white", 1.5);
-    picture.words(557, 218, "camshaft", "middle");
+  private void captions(Picture picture) {
+    String side = side() == Side.LEFT ? "Left" : "Right";
+    String front = side() == Side.LEFT ? "left" : "right";
+    picture.words(200, 405, side + " brake seen from the wheel, released;", "middle");
+    picture.words(200, 422, "cam drawn behind the axle, front to the " + front, "middle");
+    picture.words(595, 192, "Arm and chamber, seen from the wheel too", "middle");
+    picture.words(595, 367, "Camshaft cut along its length, cam head left", "middle");
+    if (drawing.hasHub()) {
+      picture.words(640, 424, "Hub cut in half,", "start");
+      picture.words(640, 441, "wheel left", "start");
+    }
   }
 
-  private static void chamber(Picture picture) {
-    picture.box(520, 40, 62, 54, "white");
-    picture.box(458, 44, 62, 46, "white");
-    picture.line(582, 66, 704, 66, 4);
-    picture.circle(704, 66, 5, "white");
-  }
-
-  private static void hub(Picture picture) {
-    picture.words(440, 414, "hub, seal, bearings, ring and sensor", "start");
-    picture.box(420, 366, 244, 34, "white");
+  /** What the drawing shows, for whoever cannot see it. */
+  String inWords() {
+    return "The brake seen from the wheel: the S of the cam between the two rollers, each in its"
+        + " crook; the anchor pins opposite; the linings inside the drum. Beside it arm, rod and"
+        + " chamber seen from the wheel as well, and the camshaft cut along its length. "
+        + CamTurn.inWords(hand())
+        + " Each number is that of the list of parts; the list says the same in words.";
   }
 }

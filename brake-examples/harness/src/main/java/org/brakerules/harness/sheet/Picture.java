@@ -1,6 +1,10 @@
 package org.brakerules.harness.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
+import org.brakerules.harness.sheet.drawing.Outline;
 
 /**
  * A drawing in black on white inside a page. Its title and description say in words what it shows,
@@ -42,89 +46,19 @@ final class Picture {
     out.element("text", words, "x", at(x), "y", at(y), "text-anchor", anchor);
   }
 
-  void bold(double x, double y, String words, String anchor) {
-    out.element(
-        "text", words, "x", at(x), "y", at(y), "text-anchor", anchor, "font-weight", "bold");
-  }
-
-  void box(double x, double y, double width, double height, String fill) {
-    out.empty(
-        "rect",
-        "x",
-        at(x),
-        "y",
-        at(y),
-        "width",
-        at(width),
-        "height",
-        at(height),
-        "fill",
-        fill,
-        "stroke",
-        "black");
-  }
-
-  void line(double x1, double y1, double x2, double y2, double width) {
-    out.empty(
-        "line",
-        "x1",
-        at(x1),
-        "y1",
-        at(y1),
-        "x2",
-        at(x2),
-        "y2",
-        at(y2),
-        "stroke",
-        "black",
-        "stroke-width",
-        at(width));
-  }
-
-  void dashed(double x1, double y1, double x2, double y2) {
-    out.empty(
-        "line",
-        "x1",
-        at(x1),
-        "y1",
-        at(y1),
-        "x2",
-        at(x2),
-        "y2",
-        at(y2),
-        "stroke",
-        "black",
-        "stroke-dasharray",
-        "5 4");
-  }
-
-  void circle(double x, double y, double radius, String fill) {
-    out.empty("circle", "cx", at(x), "cy", at(y), "r", at(radius), "fill", fill, "stroke", "black");
-  }
-
-  /** A circle that is only hinted at. */
-  void dotted(double x, double y, double radius) {
-    out.empty(
-        "circle",
-        "cx",
-        at(x),
-        "cy",
-        at(y),
-        "r",
-        at(radius),
-        "fill",
-        "none",
-        "stroke",
-        "black",
-        "stroke-dasharray",
-        "1.5 2.5");
+  void bold(double x, double y, String words) {
+    heavy(x, y, words, "black");
   }
 
   /** A number inside a mark. */
   void number(double x, double y, int number, String ink) {
+    heavy(x, y, Integer.toString(number), ink);
+  }
+
+  private void heavy(double x, double y, String words, String ink) {
     out.element(
         "text",
-        Integer.toString(number),
+        words,
         "x",
         at(x),
         "y",
@@ -137,9 +71,94 @@ final class Picture {
         ink);
   }
 
+  void box(double x, double y, double width, double height, String fill) {
+    shape(
+        List.of(
+            "rect",
+            "x",
+            at(x),
+            "y",
+            at(y),
+            "width",
+            at(width),
+            "height",
+            at(height),
+            "fill",
+            fill));
+  }
+
+  void line(double x1, double y1, double x2, double y2, double width) {
+    shape(
+        List.of(
+            "line",
+            "x1",
+            at(x1),
+            "y1",
+            at(y1),
+            "x2",
+            at(x2),
+            "y2",
+            at(y2),
+            "stroke-width",
+            at(width)));
+  }
+
+  void circle(double x, double y, double radius, String fill) {
+    round(x, y, radius, fill, List.of());
+  }
+
+  void dashedCircle(double x, double y, double radius, String fill) {
+    round(x, y, radius, fill, List.of("stroke-width", "1.5", "stroke-dasharray", "6 3"));
+  }
+
+  /** A circle that is only hinted at. */
+  void dotted(double x, double y, double radius) {
+    round(x, y, radius, "none", List.of("stroke-dasharray", "1.5 2.5"));
+  }
+
+  private void round(double x, double y, double radius, String fill, List<String> line) {
+    List<String> attributes = new ArrayList<>(List.of("circle", "cx", at(x), "cy", at(y)));
+    attributes.addAll(List.of("r", at(radius), "fill", fill));
+    attributes.addAll(line);
+    shape(attributes);
+  }
+
+  /** A shape of a drawing; what lies behind others is dashed. */
+  void outline(Outline outline, String fill, double width, boolean hidden) {
+    List<String> attributes = new ArrayList<>(List.of("path", "d", path(outline)));
+    attributes.addAll(List.of("fill", fill, "fill-rule", "evenodd", "stroke-width", at(width)));
+    if (hidden) {
+      attributes.addAll(List.of("stroke-dasharray", "5 4"));
+    }
+    shape(attributes);
+  }
+
+  private static String path(Outline outline) {
+    return outline.loops().stream()
+        .map(
+            loop ->
+                loop.stream()
+                    .map(point -> at(point.x()) + " " + at(point.y()))
+                    .collect(Collectors.joining(" L ", "M ", outline.closed() ? " Z" : "")))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** An element, and its attributes, drawn in black. */
+  private void shape(List<String> elementAndAttributes) {
+    List<String> all = new ArrayList<>(elementAndAttributes);
+    String element = all.remove(0);
+    all.addAll(List.of("stroke", "black"));
+    out.empty(element, all.toArray(String[]::new));
+  }
+
+  /** Where a line from a number ends. */
+  void dot(double x, double y) {
+    out.empty("circle", "cx", at(x), "cy", at(y), "r", "2");
+  }
+
   /** A line of any shape, as SVG writes a path. */
   void path(String path, String fill, double width) {
-    out.empty("path", "d", path, "fill", fill, "stroke", "black", "stroke-width", at(width));
+    shape(List.of("path", "d", path, "fill", fill, "stroke-width", at(width)));
   }
 
   /** An arrow from one place to another. */

@@ -8,6 +8,7 @@ import org.brakerules.harness.html.Markup;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.part.CamshaftSeal;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.parts.WheelEndParts;
@@ -59,7 +60,8 @@ final class WheelEndSheet {
     page.open("body").open("main");
     head();
     stop().forEach(this::write);
-    PartsChapter chapter = new PartsChapter(page, decisions);
+    PartsChapter chapter =
+        new PartsChapter(page, decisions, new Marks(shims(), parts()).of(decisions));
     pictures(chapter);
     chapter.write();
     parts().ifPresent(parts -> new OrderChapter(page, parts).write());
@@ -114,10 +116,12 @@ final class WheelEndSheet {
   private void pictures(PartsChapter chapter) {
     page.open("section").element("h2", "The brake, and the right way round");
     page.open("div", "class", "pictures").open("div");
-    chapter.picture();
+    chapter.picture(wheelEnd);
     page.close().open("div");
-    new CamshaftPicture(wheelEnd.layout().camshaft(), seals()).draw(page, "camshaft");
-    shims().forEach(shims -> new EndPlayPicture(shims).draw(page, "end-play"));
+    CamshaftLayout layout = wheelEnd.layout().camshaft();
+    new CamshaftPicture(layout, new SealDirections(layout, seals())).draw(page, "camshaft");
+    shims().ifPresent(shims -> new EndPlayPicture(shims).draw(page, "end-play"));
+    page.element("p", CamTurn.inWords(wheelEnd.layout().camshaftHand()), "class", "note");
     page.closeTo("section");
   }
 
@@ -129,13 +133,13 @@ final class WheelEndSheet {
   }
 
   /** One stack at most: a brake has its shims at the adjuster end. */
-  private Stream<Working> shims() {
+  private Optional<Working> shims() {
     return material.figures().wheelEnds().stream()
         .filter(figures -> figures.wheelEnd().equals(path()))
         .flatMap(figures -> figures.figures().stream())
         .map(figure -> figure.working())
         .filter(working -> working.id().equals(SHIMS))
-        .limit(1);
+        .findFirst();
   }
 
   private Optional<WheelEndParts> parts() {
