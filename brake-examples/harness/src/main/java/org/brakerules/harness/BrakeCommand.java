@@ -49,7 +49,7 @@ final class BrakeCommand implements Runnable {
   @Override
   public void run() {
     throw new UsageMistake(
-        "name a command: decide, why, figures, vehicle, parts, plan, sheet, final-check, record, replay, needs, cases, mutate, coverage, lint, changes or reference");
+        "name a command: decide, batch, why, figures, vehicle, parts, plan, sheet, final-check, record, replay, needs, cases, mutate, coverage, lint, changes or reference");
   }
 
   /** Says which rule base this program brings. */

@@ -20,6 +20,7 @@ public final class Main {
     this.commandLine =
         new CommandLine(brake)
             .addSubcommand(new DecideCommand(terminal))
+            .addSubcommand(new BatchCommand(terminal))
             .addSubcommand(new FiguresCommand(terminal))
             .addSubcommand(new VehicleCommand(terminal))
             .addSubcommand(new PartsCommand(terminal))

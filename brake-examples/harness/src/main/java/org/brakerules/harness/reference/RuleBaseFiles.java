@@ -22,7 +22,7 @@ import java.util.function.Function;
 import org.brakerules.BrakeRules;
 
 /** The files of a rule base as their authors left them, where an auditor can read them as well. */
-final class RuleBaseFiles {
+public final class RuleBaseFiles {
 
   private static final String RULES = "org/brakerules/rules/";
   private static final ObjectReader TABLES =
@@ -35,7 +35,7 @@ final class RuleBaseFiles {
   }
 
   /** Those that this program brings. */
-  static RuleBaseFiles ofThisArtifact() {
+  public static RuleBaseFiles ofThisArtifact() {
     return new RuleBaseFiles(
         name -> Optional.ofNullable(BrakeRules.class.getResource("/" + RULES + name)));
   }
@@ -67,9 +67,9 @@ final class RuleBaseFiles {
   }
 
   /** One row of a table. */
-  record Row(Map<String, String> cells) {
+  public record Row(Map<String, String> cells) {
 
-    String get(String column) {
+    public String get(String column) {
       return cells.getOrDefault(column, "");
     }
 
@@ -80,7 +80,7 @@ final class RuleBaseFiles {
     }
 
     /** The names in a cell that holds several, with semicolons between them. */
-    List<String> names(String column) {
+    public List<String> names(String column) {
       return Arrays.stream(get(column).split(";", -1))
           .map(String::strip)
           .filter(name -> !name.isEmpty())
@@ -93,7 +93,7 @@ final class RuleBaseFiles {
    *
    * @throws BookMistake if it is no table
    */
-  List<Row> rows(String name) {
+  public List<Row> rows(String name) {
     return text(name).map(text -> rows(name, text)).orElse(List.of());
   }
 

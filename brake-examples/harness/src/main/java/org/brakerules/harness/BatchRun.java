@@ -1,0 +1,127 @@
+package org.brakerules.harness;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Objects;
+import org.brakerules.BrakeRules;
+import org.brakerules.harness.batch.FileBatch;
+import org.brakerules.harness.batch.FileBatch.NamedInput;
+import org.brakerules.harness.batch.Outcome;
+import org.brakerules.harness.batch.StreamBatch;
+import org.brakerules.harness.batch.UnreadableInputException;
+
+/**
+ * One run of a batch, with what is said of it.
+ *
+ * @param terminal is told how far it is and what it came to
+ * @param rules who decides
+ * @param form how a decision is written
+ * @param threads how many threads decide
+ * @param size the size of the input in bytes; 0 if nobody knows
+ * @param places where to write
+ * @param again whether to start afresh
+ */
+record BatchRun(
+    Terminal terminal,
+    BrakeRules rules,
+    BatchForm form,
+    int threads,
+    long size,
+    BatchPlaces places,
+    boolean again) {
+
+  ExitCode of(NamedInput input) {
+    try {
+      return places.intoFile() ? intoFile(input) : intoStream(input);
+    } catch (UnreadableInputException brokenOff) {
+      terminal.complain(
+          new JobFile(input.name()).name() + ": " + brokenOff.getMessage() + goOn("it is mended"));
+    } catch (FileSystemException failure) {
+      Path file = Path.of(Objects.requireNonNullElse(failure.getFile(), places.decided()));
+      terminal.complain(new WriteFailure(file, failure).inWords() + goOn("it can be written"));
+    } catch (IOException failure) {
+      terminal.complain(places.decided() + " cannot be written (" + failure.getMessage() + ")");
+    }
+    return ExitCode.NO_ACCESS;
+  }
+
+  /** What was decided before the trouble is not lost. */
+  private String goOn(String when) {
+    return places.intoFile() && Files.exists(Path.of(places.decided() + ".state"))
+        ? "; what is decided is kept, the same command goes on once " + when
+        : "";
+  }
+
+  private ExitCode intoFile(NamedInput input) throws IOException {
+    String name = form.name().toLowerCase(Locale.ROOT);
+    try (FileBatch batch =
+        FileBatch.open(
+            rules, form.of(rules), name, input, places.decidedFile(), places.rejected(), again)) {
+      if (batch.linesBefore() > 0) {
+        terminal.complain(
+            "goes on after line " + batch.linesBefore() + ", where an unfinished run stopped");
+      }
+      BatchProgress progress = BatchProgress.on(terminal, size, batch.linesBefore());
+      try {
+        batch.run(threads, progress);
+      } finally {
+        progress.end();
+      }
+      Outcome outcome = batch.outcome();
+      writeSummary(outcome);
+      batch.forget();
+      terminal.out().print(outcome.text());
+      terminal.out().flush();
+      return told(outcome);
+    }
+  }
+
+  private ExitCode intoStream(NamedInput input) throws IOException {
+    Path part = places.rejected().resolveSibling(places.rejected().getFileName() + ".part");
+    Outcome outcome;
+    BatchProgress progress = BatchProgress.on(terminal, size, 0);
+    try (OutputStream decided = stream();
+        OutputStream rejected = Files.newOutputStream(part)) {
+      outcome =
+          new StreamBatch(rules, form.of(rules), threads).run(input, decided, rejected, progress);
+    } finally {
+      progress.end();
+    }
+    Files.move(part, places.rejected(), StandardCopyOption.REPLACE_EXISTING);
+    writeSummary(outcome);
+    terminal.err().print(outcome.text());
+    terminal.err().flush();
+    return told(outcome);
+  }
+
+  private OutputStream stream() throws IOException {
+    return places.decided().equals(JobFile.STANDARD_INPUT)
+        ? new PrintedBytes(terminal.out())
+        : Files.newOutputStream(places.decidedFile());
+  }
+
+  private void writeSummary(Outcome outcome) throws IOException {
+    if (places.summary().isPresent()) {
+      WholeFile.write(places.summary().get(), outcome.json());
+    }
+    if (places.chart().isPresent()) {
+      WholeFile.write(places.chart().get(), outcome.chart());
+    }
+  }
+
+  private ExitCode told(Outcome outcome) {
+    if (outcome.rejects() == 0) {
+      return ExitCode.DONE;
+    }
+    terminal.complain(
+        Counted.of(outcome.rejects(), "line has no decision", "lines have no decision")
+            + "; see "
+            + places.rejected());
+    return outcome.failures() > 0 ? ExitCode.INTERNAL_FAILURE : ExitCode.INVALID_INPUT;
+  }
+}

@@ -1,0 +1,115 @@
+package org.brakerules.harness.batch;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.brakerules.BrakeRules;
+
+/**
+ * A batch from an input into files. It may be killed at any moment: the same batch, opened once
+ * more, goes on where it stopped, and its files come out the same to the byte.
+ */
+public final class FileBatch implements Closeable {
+
+  /** Work that is lost at most if a run is killed. */
+  private static final Duration PAUSE = Duration.ofSeconds(1);
+
+  private final BrakeRules rules;
+  private final Form form;
+  private final Packing packing;
+  private final LineChunks chunks;
+  private final BatchFiles files;
+
+  private FileBatch(
+      BrakeRules rules, Form form, Packing packing, LineChunks chunks, BatchFiles files) {
+    this.rules = rules;
+    this.form = form;
+    this.packing = packing;
+    this.chunks = chunks;
+    this.files = files;
+  }
+
+  /**
+   * Opens a batch, or goes on with one that was stopped.
+   *
+   * @param rules whose names the decisions use
+   * @param form who decides, and how a line is written
+   * @param formName what the form is called, to be told from another
+   * @param input the name of the input, and the input from its beginning
+   * @param decided where the decisions go; packed if it ends in {@code .gz}
+   * @param rejected where lines without a decision go; packed if it ends in {@code .gz}
+   * @param again whether to start afresh where one was stopped
+   * @throws org.brakerules.harness.UsageMistake if the one that was stopped is not the same
+   * @throws UnreadableInputException if the input cannot be read
+   * @throws FileSystemException if a file cannot be written
+   */
+  public static FileBatch open(
+      BrakeRules rules,
+      Form form,
+      String formName,
+      NamedInput input,
+      Path decided,
+      Path rejected,
+      boolean again)
+      throws IOException {
+    Packing packing = Packing.of(decided, rejected);
+    Settings settings = new Settings(formName, rejected.toString(), rules.version());
+    Places places = new Places(decided, rejected);
+    BatchFiles files = new BatchFiles(new RealDisk(), places, settings, packing, PAUSE);
+    LineChunks chunks = new LineChunks(new Input(input.name(), input.stream()));
+    try {
+      files.open(chunks, form.heading(), again);
+    } catch (IOException | RuntimeException failure) {
+      files.close();
+      throw failure;
+    }
+    return new FileBatch(rules, form, packing, chunks, files);
+  }
+
+  /**
+   * An input.
+   *
+   * @param name its name; one that ends in {@code .gz} has to be packed
+   * @param stream its bytes from the beginning
+   */
+  public record NamedInput(String name, InputStream stream) {}
+
+  /** How many lines a run before this one has done. */
+  public long linesBefore() {
+    return files.linesBefore();
+  }
+
+  /**
+   * Decides what is left and puts the files in their places.
+   *
+   * @throws UnreadableInputException if the input breaks off; what was read of it is decided
+   * @throws FileSystemException if a file cannot be written
+   */
+  public void run(int threads, Progress progress) throws IOException {
+    try {
+      Batch.run(chunks, form, packing, files, progress, threads);
+    } catch (UnreadableInputException brokenOff) {
+      files.commit();
+      throw brokenOff;
+    }
+    files.finish();
+  }
+
+  /** What was decided so far. */
+  public Outcome outcome() {
+    return new Outcome(rules, files.tally());
+  }
+
+  /** Everything is done, the summary too: nothing is left to go on with. */
+  public void forget() throws FileSystemException {
+    files.forget();
+  }
+
+  @Override
+  public void close() throws FileSystemException {
+    files.close();
+  }
+}
