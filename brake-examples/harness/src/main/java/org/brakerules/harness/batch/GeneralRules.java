@@ -19,6 +19,9 @@ final class GeneralRules {
    */
   record GeneralRule(String id, String title, Verdict verdict, String action) {}
 
+  /** The only one that lets a part go back. */
+  static final String GOES_BACK = "GENERAL-010";
+
   /** Where all of them come from. */
   static final String SOURCE = "PRINCIPLES";
 
@@ -26,7 +29,7 @@ final class GeneralRules {
 
   static final List<GeneralRule> ALL =
       List.of(
-          new GeneralRule("GENERAL-010", "Everything needed was looked at", Verdict.REUSE, ""),
+          new GeneralRule(GOES_BACK, "Everything needed was looked at", Verdict.REUSE, ""),
           undecided(
               "GENERAL-020",
               "Something needed is not known yet",

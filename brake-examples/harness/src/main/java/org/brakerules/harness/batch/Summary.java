@@ -30,9 +30,13 @@ record Summary(BrakeRules rules, Tally tally) {
    */
   record Frequent(String rule, String title, long parts) {}
 
-  /** The most frequent reasons, the most frequent first. */
+  /** The most frequent reasons for anything but reuse, the most frequent first. */
   List<Frequent> reasons() {
-    return tally.reasons().stream().limit(MOST_REASONS).map(this::frequent).toList();
+    return tally.reasons().stream()
+        .filter(reason -> !reason.getKey().equals(GeneralRules.GOES_BACK))
+        .limit(MOST_REASONS)
+        .map(this::frequent)
+        .toList();
   }
 
   private Frequent frequent(Map.Entry<String, Long> reason) {

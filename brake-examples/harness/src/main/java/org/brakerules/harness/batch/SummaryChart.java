@@ -94,7 +94,7 @@ final class SummaryChart {
         summary.reasons().stream()
             .map(reason -> "%s %s: %d".formatted(reason.rule(), reason.title(), reason.parts()))
             .collect(Collectors.joining("; "));
-    return "%s. What becomes of each kind of part: %s. Most frequent reasons, by parts: %s."
+    return "%s. What becomes of each kind of part: %s. Most frequent reasons for anything but reuse, by parts: %s."
         .formatted(rejects(), kinds, reasons);
   }
 
@@ -110,7 +110,7 @@ final class SummaryChart {
     for (Disposition disposition : Disposition.values()) {
       box(x, 62, 18, 14, Hatching.of(disposition));
       words(x + 24, 74, Names.of(disposition), "start", "13");
-      x += 90;
+      x += 102;
     }
   }
 
@@ -148,7 +148,7 @@ final class SummaryChart {
   }
 
   private void reasons(int top) {
-    words(16, top - 10, "Most frequent reasons, by parts", "start", "15");
+    words(16, top - 10, "Most frequent reasons for anything but reuse, by parts", "start", "15");
     int y = top;
     for (Frequent reason : summary.reasons()) {
       words(LEFT - 8, y + 13, reason.rule(), "end", "12");

@@ -96,7 +96,7 @@ final class SummaryText {
 
   private void reasons() {
     line("");
-    line("Most frequent reasons, by parts");
+    line("Most frequent reasons for anything but reuse, by parts");
     for (Frequent reason : summary.reasons()) {
       line("  %10d  %-24s %s", reason.parts(), reason.rule(), reason.title());
     }
