@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.batch.FileBatch.NamedInput;
@@ -91,6 +92,11 @@ final class BatchCommand implements Callable<Integer> {
       throw new UsageMistake("--threads counts threads; write 1 or more");
     }
     BatchPlaces places = BatchPlaces.of(input, out, rejects, summary, chart);
+    Optional<String> obstacle = places.obstacle();
+    if (obstacle.isPresent()) {
+      terminal.complain(obstacle.get());
+      return ExitCode.NO_ACCESS.number();
+    }
     try {
       return decide(places).number();
     } catch (UnreadableFileException unreadable) {

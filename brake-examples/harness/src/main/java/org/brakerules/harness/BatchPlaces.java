@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where a batch writes to, as named on the command line.
@@ -36,6 +38,32 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
     BatchPlaces places = new BatchPlaces(decided, rejects, option(summary), option(chart));
     places.refuseTwice(input);
     return places;
+  }
+
+  /** Why one of the files cannot be written, to be asked before long work; empty if they all can. */
+  Optional<String> obstacle() {
+    return Stream.of(
+            intoFile() ? Stream.of(decidedFile()) : Stream.<Path>empty(),
+            Stream.of(rejected),
+            summary.stream(),
+            chart.stream())
+        .flatMap(files -> files)
+        .filter(file -> !WholeFile.hasPlace(file))
+        .map(BatchPlaces::obstacle)
+        .findFirst();
+  }
+
+  private static String obstacle(Path file) {
+    if (Files.isDirectory(file)) {
+      return file + " is a folder, where a file is to be written";
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      return file + " is no ordinary file; name one that can be written as a whole";
+    }
+    Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
+    return Files.isDirectory(folder)
+        ? file + ": permission to write in its folder is denied"
+        : file + ": there is no folder " + folder;
   }
 
   /** Whether the decisions go to a file that can be put in its place as a whole. */

@@ -45,7 +45,9 @@ record BatchRun(
       Path file = Path.of(Objects.requireNonNullElse(failure.getFile(), places.decided()));
       terminal.complain(new WriteFailure(file, failure).inWords() + goOn("it can be written"));
     } catch (IOException failure) {
-      terminal.complain(places.decided() + " cannot be written (" + failure.getMessage() + ")");
+      if (!isStandardOutput()) { // of which it is told at the very end
+        terminal.complain(places.decided() + " cannot be written (" + failure.getMessage() + ")");
+      }
     }
     return ExitCode.NO_ACCESS;
   }
@@ -83,26 +85,37 @@ record BatchRun(
 
   private ExitCode intoStream(NamedInput input) throws IOException {
     Path part = places.rejected().resolveSibling(places.rejected().getFileName() + ".part");
-    Outcome outcome;
+    try {
+      Outcome outcome = intoStream(input, part);
+      Files.move(part, places.rejected(), StandardCopyOption.REPLACE_EXISTING);
+      writeSummary(outcome);
+      terminal.err().print(outcome.text());
+      terminal.err().flush();
+      return told(outcome);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  private Outcome intoStream(NamedInput input, Path rejects) throws IOException {
     BatchProgress progress = BatchProgress.on(terminal, size, 0);
     try (OutputStream decided = stream();
-        OutputStream rejected = Files.newOutputStream(part)) {
-      outcome =
-          new StreamBatch(rules, form.of(rules), threads).run(input, decided, rejected, progress);
+        OutputStream rejected = Files.newOutputStream(rejects)) {
+      return new StreamBatch(rules, form.of(rules), threads)
+          .run(input, decided, rejected, progress);
     } finally {
       progress.end();
     }
-    Files.move(part, places.rejected(), StandardCopyOption.REPLACE_EXISTING);
-    writeSummary(outcome);
-    terminal.err().print(outcome.text());
-    terminal.err().flush();
-    return told(outcome);
   }
 
   private OutputStream stream() throws IOException {
-    return places.decided().equals(JobFile.STANDARD_INPUT)
+    return isStandardOutput()
         ? new PrintedBytes(terminal.out())
         : Files.newOutputStream(places.decidedFile());
+  }
+
+  private boolean isStandardOutput() {
+    return places.decided().equals(JobFile.STANDARD_INPUT);
   }
 
   private void writeSummary(Outcome outcome) throws IOException {

@@ -23,11 +23,22 @@ final class Tally {
   /** What is counted of jobs. */
   enum Count {
     /** Jobs that were decided. */
-    JOBS,
+    JOBS("jobs"),
     /** Of these, jobs in which every part is decided and none stops work. */
-    COMPLETE,
+    COMPLETE("complete"),
     /** Of these, jobs in which something stops work. */
-    ON_HOLD
+    ON_HOLD("onHold");
+
+    private final String field;
+
+    Count(String field) {
+      this.field = field;
+    }
+
+    /** Its name in JSON. */
+    String field() {
+      return field;
+    }
   }
 
   /** Counts a decision. */

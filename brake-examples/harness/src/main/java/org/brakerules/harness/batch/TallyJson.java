@@ -22,7 +22,7 @@ final class TallyJson {
   static ObjectNode of(Tally tally) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     for (Count count : Count.values()) {
-      json.put(Names.of(count), tally.count(count));
+      json.put(count.field(), tally.count(count));
     }
     ObjectNode rejects = json.putObject(REJECTS);
     for (Reject.Kind kind : Reject.Kind.values()) {
@@ -50,7 +50,7 @@ final class TallyJson {
   static Tally read(JsonNode json) {
     Tally tally = new Tally();
     for (Count count : Count.values()) {
-      tally.add(count, number(json, Names.of(count)));
+      tally.add(count, number(json, count.field()));
     }
     for (Reject.Kind kind : Reject.Kind.values()) {
       tally.add(kind, number(json.path(REJECTS), Names.of(kind)));
