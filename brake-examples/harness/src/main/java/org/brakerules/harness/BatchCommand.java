@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
-import org.brakerules.harness.batch.FileBatch.NamedInput;
+import org.brakerules.harness.batch.NamedInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -40,7 +40,9 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
     return places;
   }
 
-  /** Why one of the files cannot be written, to be asked before long work; empty if they all can. */
+  /**
+   * Why one of the files cannot be written, to be asked before long work; empty if they all can.
+   */
   Optional<String> obstacle() {
     return Stream.of(
             intoFile() ? Stream.of(decidedFile()) : Stream.<Path>empty(),

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.batch.FileBatch;
-import org.brakerules.harness.batch.FileBatch.NamedInput;
+import org.brakerules.harness.batch.NamedInput;
 import org.brakerules.harness.batch.Outcome;
 import org.brakerules.harness.batch.StreamBatch;
 import org.brakerules.harness.batch.UnreadableInputException;

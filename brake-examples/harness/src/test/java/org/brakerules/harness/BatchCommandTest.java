@@ -64,8 +64,7 @@ class BatchCommandTest {
   }
 
   @Test
-  void compact_form_has_a_key_and_one_line_for_each_decision_with_its_number()
-      throws IOException {
+  void compact_form_has_a_key_and_one_line_for_each_decision_with_its_number() throws IOException {
     batch(WEEK, "out.jsonl");
 
     List<String> lines = Files.readAllLines(folder.resolve("out.jsonl"));
@@ -84,8 +83,7 @@ class BatchCommandTest {
             "1 line has no decision; see " + folder.resolve("out.jsonl.rejects.jsonl"));
     JsonNode reject = tree(Files.readString(folder.resolve("out.jsonl.rejects.jsonl")));
     assertThat(reject.path("line").asInt()).isEqualTo(BAD_LINE);
-    assertThat(reject.path("text").asText())
-        .isEqualTo(Files.readAllLines(WEEK).get(BAD_LINE - 1));
+    assertThat(reject.path("text").asText()).isEqualTo(Files.readAllLines(WEEK).get(BAD_LINE - 1));
   }
 
   @Test
@@ -153,7 +151,8 @@ class BatchCommandTest {
     assertThat(document.getElementsByTagName("title").item(0).getTextContent())
         .startsWith("11 jobs decided, 742 parts, ");
     assertThat(document.getElementsByTagName("desc").item(0).getTextContent())
-        .contains("1 line without a decision", "camshaft: 8 reuse, 1 adjust, 8 undecided, 3 replace")
+        .contains(
+            "1 line without a decision", "camshaft: 8 reuse, 1 adjust, 8 undecided, 3 replace")
         .contains("GENERAL-030 Part not inspected: 113");
     assertThat(Files.readString(chart)).doesNotContainPattern("#[0-9a-fA-F]{3}|rgb|red|green|blue");
   }
@@ -204,8 +203,7 @@ class BatchCommandTest {
     int exitCode = Main.run(terminal, "batch", "-", "--out", "-", "--rejects", rejects());
 
     assertThat(exitCode).isEqualTo(4);
-    assertThat(err)
-        .hasToString("brake: the output was cut off, not everything could be written\n");
+    assertThat(err).hasToString("brake: the output was cut off, not everything could be written\n");
     assertThat(names()).isEmpty();
   }
 

@@ -91,7 +91,6 @@ class BatchProgressTest {
   }
 
   private BatchProgress progress(boolean isTerminal, long size, long linesBefore) {
-    return new BatchProgress(
-        new PrintWriter(written), isTerminal, size, linesBefore, clock::get);
+    return new BatchProgress(new PrintWriter(written), isTerminal, size, linesBefore, clock::get);
   }
 }

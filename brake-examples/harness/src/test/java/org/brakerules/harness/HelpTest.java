@@ -17,6 +17,8 @@ class HelpTest {
     assertThat(run.out())
         .contains(
             "decide",
+            "batch",
+            "batch",
             "parts",
             "needs",
             "cases",
@@ -62,7 +64,7 @@ class HelpTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.complaints())
         .containsExactly(
-            "brake: name a command: decide, why, figures, vehicle, parts, plan, sheet, final-check, record, replay, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
+            "brake: name a command: decide, batch, why, figures, vehicle, parts, plan, sheet, final-check, record, replay, needs, cases, mutate, coverage, lint, changes or reference (see brake --help)");
   }
 
   @Test

@@ -110,6 +110,20 @@ class ReadmeTest {
   }
 
   @Test
+  void theBatchComesToWhatTheReadmeSays(@TempDir Path folder) throws IOException {
+    CommandLineRun run =
+        CommandLineRun.of(
+            "batch",
+            ROOT.resolve("brake-examples/batches/harrowmere-week.jsonl").toString(),
+            "--out",
+            folder.resolve("decided.jsonl").toString());
+
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.out())
+        .containsSubsequence(List.of(block("batch").split("(?m)^\\[\\.\\.\\.]\n")));
+  }
+
+  @Test
   void theTableOfCommandsNamesEachCommandOnceAndNothingElse() throws IOException {
     String readme = Files.readString(ROOT.resolve("README.md"));
     String chapter = readme.split("## Commands\n", 2)[1].split("\n## ", 2)[0];

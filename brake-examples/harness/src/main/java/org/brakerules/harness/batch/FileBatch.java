@@ -2,7 +2,6 @@ package org.brakerules.harness.batch;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -68,14 +67,6 @@ public final class FileBatch implements Closeable {
     }
     return new FileBatch(rules, form, packing, chunks, files);
   }
-
-  /**
-   * An input.
-   *
-   * @param name its name; one that ends in {@code .gz} has to be packed
-   * @param stream its bytes from the beginning
-   */
-  public record NamedInput(String name, InputStream stream) {}
 
   /** How many lines a run before this one has done. */
   public long linesBefore() {

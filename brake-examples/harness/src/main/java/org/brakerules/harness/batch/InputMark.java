@@ -7,4 +7,4 @@ package org.brakerules.harness.batch;
  * @param lines the lines read so far
  * @param sha256 the SHA-256 of everything read so far, in hexadecimal
  */
-public record InputMark(long lines, String sha256) {}
+record InputMark(long lines, String sha256) {}

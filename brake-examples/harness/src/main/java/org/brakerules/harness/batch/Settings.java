@@ -10,4 +10,4 @@ import org.brakerules.model.decision.RuleBaseVersion;
  * @param rejects the file of the rejects
  * @param ruleBase which rule base decides
  */
-public record Settings(String form, String rejects, RuleBaseVersion ruleBase) {}
+record Settings(String form, String rejects, RuleBaseVersion ruleBase) {}

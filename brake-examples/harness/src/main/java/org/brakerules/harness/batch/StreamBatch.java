@@ -3,7 +3,6 @@ package org.brakerules.harness.batch;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.brakerules.BrakeRules;
-import org.brakerules.harness.batch.FileBatch.NamedInput;
 
 /**
  * A batch into a stream, from which nobody can go on if it is stopped.

@@ -86,9 +86,7 @@ class BatchSchemaTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "disposition", "verdict", "road", "status", "standing", "comparison"
-  })
+  @CsvSource({"disposition", "verdict", "road", "status", "standing", "comparison"})
   void words_of_the_schema_are_those_of_the_model(String definition) throws IOException {
     Enum<?>[] constants =
         switch (definition) {
@@ -114,7 +112,7 @@ class BatchSchemaTest {
     BrakeRules rules = BrakeRules.standard();
     return new StreamBatch(rules, CompactForm.of(rules), 2)
         .run(
-            new FileBatch.NamedInput("-", new ByteArrayInputStream(input)),
+            new NamedInput("-", new ByteArrayInputStream(input)),
             decided,
             rejected,
             Progress.unseen());

@@ -48,8 +48,7 @@ class BatchTest {
       throws IOException {
     Counting counting = new Counting(Jobs.chunks(Jobs.lines(20_000)));
 
-    Batch.run(
-        counting, new ReferenceForm(), Packing.NONE, counting, Progress.unseen(), threads);
+    Batch.run(counting, new ReferenceForm(), Packing.NONE, counting, Progress.unseen(), threads);
 
     assertThat(counting.written).isEqualTo(20_000);
     assertThat(counting.mostUnderWay)
@@ -142,8 +141,7 @@ class BatchTest {
     }
 
     @Override
-    public CompactDecision write(long number, BrakeJob job, OutputStream out)
-        throws IOException {
+    public CompactDecision write(long number, BrakeJob job, OutputStream out) throws IOException {
       if (number == line) {
         await();
       } else {

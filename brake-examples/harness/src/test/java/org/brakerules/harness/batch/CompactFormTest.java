@@ -181,7 +181,9 @@ class CompactFormTest {
       ObjectNode told = JsonNodeFactory.instance.objectNode();
       told.put(
           "id",
-          limit.isTextual() ? limit.asText().replaceFirst("/\\d+$", "") : limit.path("id").asText());
+          limit.isTextual()
+              ? limit.asText().replaceFirst("/\\d+$", "")
+              : limit.path("id").asText());
       told.set("comparison", row.path("comparison"));
       told.set("value", row.path("value"));
       ObjectNode source = source(row.path("source").asText());

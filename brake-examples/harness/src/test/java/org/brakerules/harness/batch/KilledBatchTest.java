@@ -96,16 +96,14 @@ class KilledBatchTest {
   }
 
   @Test
-  void packed_output_of_an_unfinished_run_is_whole_up_to_where_its_state_says()
-      throws IOException {
+  void packed_output_of_an_unfinished_run_is_whole_up_to_where_its_state_says() throws IOException {
     SmallBatch batch = batch("unfinished", ".jsonl.gz");
     assertThat(killed(batch, 40, false)).isTrue();
     long committed = new StateFile(new RealDisk(), batch.places().state()).read().decidedBytes();
     byte[] part = Files.readAllBytes(batch.places().decidedPart());
 
     String lines;
-    try (InputStream in =
-        new GZIPInputStream(new ByteArrayInputStream(part, 0, (int) committed))) {
+    try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(part, 0, (int) committed))) {
       lines = new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
 
@@ -121,6 +119,20 @@ class KilledBatchTest {
     assertThatThrownBy(() -> batch.run(new RealDisk()))
         .isInstanceOf(UsageMistake.class)
         .hasMessageContaining("somebody has changed its files");
+  }
+
+  @Test
+  void two_runs_do_not_write_the_same_file_at_once() throws IOException {
+    SmallBatch batch = batch("twice", ".jsonl");
+
+    try (Disk.OpenFile first = new RealDisk().open(batch.places().decidedPart())) {
+      first.append(new byte[] {'x'});
+
+      assertThatThrownBy(() -> batch.run(new RealDisk()))
+          .isInstanceOf(FileSystemException.class)
+          .hasMessageContaining("another brake batch is writing it");
+      assertThat(first.size()).isEqualTo(1);
+    }
   }
 
   private static boolean killed(SmallBatch batch, long call, boolean powerFails)

@@ -19,8 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RejectTest {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
-  private static final byte[] GOOD =
-      (Jobs.job(1) + "\n").getBytes(StandardCharsets.UTF_8);
+  private static final byte[] GOOD = (Jobs.job(1) + "\n").getBytes(StandardCharsets.UTF_8);
 
   private final ByteArrayOutputStream decided = new ByteArrayOutputStream();
   private final ByteArrayOutputStream rejected = new ByteArrayOutputStream();

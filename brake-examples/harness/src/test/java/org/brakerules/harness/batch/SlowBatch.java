@@ -18,7 +18,8 @@ final class SlowBatch {
    * @param args the folder of its files, their ending, and the file with the jobs
    */
   public static void main(String[] args) throws IOException {
-    SmallBatch batch = new SmallBatch(Path.of(args[0]), args[1], Files.readString(Path.of(args[2])));
+    SmallBatch batch =
+        new SmallBatch(Path.of(args[0]), args[1], Files.readString(Path.of(args[2])));
     System.out.println("ready");
     batch.run(new RealDisk(), (lines, position) -> rest(), PAUSE);
   }
