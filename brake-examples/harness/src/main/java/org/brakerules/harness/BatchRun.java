@@ -6,12 +6,12 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Locale;
 import java.util.Objects;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.batch.FileBatch;
 import org.brakerules.harness.batch.NamedInput;
 import org.brakerules.harness.batch.Outcome;
+import org.brakerules.harness.batch.Places;
 import org.brakerules.harness.batch.StreamBatch;
 import org.brakerules.harness.batch.UnreadableInputException;
 
@@ -60,10 +60,8 @@ record BatchRun(
   }
 
   private ExitCode intoFile(NamedInput input) throws IOException {
-    String name = form.name().toLowerCase(Locale.ROOT);
-    try (FileBatch batch =
-        FileBatch.open(
-            rules, form.of(rules), name, input, places.decidedFile(), places.rejected(), again)) {
+    Places files = new Places(places.decidedFile(), places.rejected());
+    try (FileBatch batch = FileBatch.open(rules, form.of(rules), input, files, again)) {
       if (batch.linesBefore() > 0) {
         terminal.complain(
             "goes on after line " + batch.linesBefore() + ", where an unfinished run stopped");

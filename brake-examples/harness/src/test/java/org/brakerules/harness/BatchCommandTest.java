@@ -281,6 +281,18 @@ class BatchCommandTest {
     assertThat(run.err()).contains("that was decided by rule base 0.1.0 (00ff), not by 0.1.0 (");
   }
 
+  @Test
+  void an_unfinished_run_whose_output_was_taken_away_is_not_gone_on_with() throws IOException {
+    Path input = unfinished();
+    Files.delete(folder.resolve("out.jsonl.part"));
+
+    CommandLineRun run = batch(input, "out.jsonl");
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("that wrote files that are not there any more");
+    assertThat(names()).doesNotContain("out.jsonl", "out.jsonl.part");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"", "{}", "no state", "{\"state\":1}", "[]"})
   void a_damaged_state_is_told_and_again_starts_afresh(String damaged) throws IOException {

@@ -29,12 +29,13 @@ final class BatchFiles implements BatchOutput, Closeable {
   private long rejectedBytes;
   private InputMark mark = new InputMark(0, "");
   private boolean finished;
-  private long committed = System.nanoTime();
+  private long nextCommit = System.nanoTime();
 
   /**
    * Names the files.
    *
-   * @param pause how long to wait from one commit to the next
+   * @param pause how long to wait from one commit to the next; the first chunk is committed at
+   *     once, so that even a run that is killed soon comes further
    */
   BatchFiles(Disk disk, Places places, Settings settings, Packing packing, Duration pause) {
     this.disk = disk;
@@ -116,8 +117,9 @@ final class BatchFiles implements BatchOutput, Closeable {
     rejectedBytes += append(rejected, result.rejected());
     tally.add(result.tally());
     mark = result.after();
-    if (System.nanoTime() - committed >= pause.toNanos()) {
+    if (System.nanoTime() - nextCommit >= 0) {
       commit();
+      nextCommit = System.nanoTime() + pause.toNanos();
     }
   }
 
@@ -127,7 +129,6 @@ final class BatchFiles implements BatchOutput, Closeable {
       decided.orElseThrow().sync();
       rejected.get().sync();
       state.write(new BatchState(settings, mark, decidedBytes, rejectedBytes, finished, tally));
-      committed = System.nanoTime();
     }
   }
 

@@ -32,6 +32,11 @@ public final class CompactForm implements Form {
   }
 
   @Override
+  public String name() {
+    return "compact";
+  }
+
+  @Override
   public String heading() {
     return key;
   }

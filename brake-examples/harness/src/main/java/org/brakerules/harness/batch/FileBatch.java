@@ -3,7 +3,6 @@ package org.brakerules.harness.batch;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
-import java.nio.file.Path;
 import java.time.Duration;
 import org.brakerules.BrakeRules;
 
@@ -36,27 +35,19 @@ public final class FileBatch implements Closeable {
    *
    * @param rules whose names the decisions use
    * @param form who decides, and how a line is written
-   * @param formName what the form is called, to be told from another
    * @param input the name of the input, and the input from its beginning
-   * @param decided where the decisions go; packed if it ends in {@code .gz}
-   * @param rejected where lines without a decision go; packed if it ends in {@code .gz}
+   * @param places where the decisions and the rejects go
    * @param again whether to start afresh where one was stopped
    * @throws org.brakerules.harness.UsageMistake if the one that was stopped is not the same
    * @throws UnreadableInputException if the input cannot be read
    * @throws FileSystemException if a file cannot be written
    */
   public static FileBatch open(
-      BrakeRules rules,
-      Form form,
-      String formName,
-      NamedInput input,
-      Path decided,
-      Path rejected,
-      boolean again)
+      BrakeRules rules, Form form, NamedInput input, Places places, boolean again)
       throws IOException {
-    Packing packing = Packing.of(decided, rejected);
-    Settings settings = new Settings(formName, rejected.toString(), rules.version());
-    Places places = new Places(decided, rejected);
+    Packing packing = Packing.of(places);
+    String rejects = places.rejected().toAbsolutePath().normalize().toString();
+    Settings settings = new Settings(form.name(), rejects, rules.version());
     BatchFiles files = new BatchFiles(new RealDisk(), places, settings, packing, PAUSE);
     LineChunks chunks = new LineChunks(new Input(input.name(), input.stream()));
     try {

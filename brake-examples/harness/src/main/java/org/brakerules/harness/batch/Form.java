@@ -7,6 +7,9 @@ import org.brakerules.model.job.BrakeJob;
 /** How jobs are decided, and how a decision is written as one line. Threads share it. */
 public interface Form {
 
+  /** What the form is called, to be told from another. */
+  String name();
+
   /** The line before all others, with its line feed; empty if there is none. */
   String heading();
 

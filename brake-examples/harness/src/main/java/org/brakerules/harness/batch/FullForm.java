@@ -15,6 +15,11 @@ import org.brakerules.model.json.DecisionWriter;
 public record FullForm(Function<BrakeJob, JobDecision> decider) implements Form {
 
   @Override
+  public String name() {
+    return "full";
+  }
+
+  @Override
   public String heading() {
     return "";
   }

@@ -1,7 +1,5 @@
 package org.brakerules.harness.batch;
 
-import java.nio.file.Path;
-
 /**
  * How the two outputs are packed.
  *
@@ -13,7 +11,8 @@ record Packing(Packer decided, Packer rejected) {
   static final Packing NONE = new Packing(Packer.PLAIN, Packer.PLAIN);
 
   /** What suits the names of the files. */
-  static Packing of(Path decided, Path rejected) {
-    return new Packing(Packer.of(decided.toString()), Packer.of(rejected.toString()));
+  static Packing of(Places places) {
+    return new Packing(
+        Packer.of(places.decided().toString()), Packer.of(places.rejected().toString()));
   }
 }

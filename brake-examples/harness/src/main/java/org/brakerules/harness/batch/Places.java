@@ -3,13 +3,13 @@ package org.brakerules.harness.batch;
 import java.nio.file.Path;
 
 /**
- * Where the outputs of a run go. Until it is finished they lie beside their places, so that nobody
- * takes a part of them for the whole.
+ * Where the outputs of a run go; packed with gzip if a name ends in {@code .gz}. Until it is
+ * finished they lie beside their places, so that nobody takes a part of them for the whole.
  *
  * @param decided the output
  * @param rejected the rejects
  */
-record Places(Path decided, Path rejected) {
+public record Places(Path decided, Path rejected) {
 
   Path decidedPart() {
     return beside(decided, ".part");

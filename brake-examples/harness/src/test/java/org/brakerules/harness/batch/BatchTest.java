@@ -84,6 +84,11 @@ class BatchTest {
     Form form =
         new Form() {
           @Override
+          public String name() {
+            return "half";
+          }
+
+          @Override
           public String heading() {
             return "";
           }
@@ -133,6 +138,11 @@ class BatchTest {
     HeldUp(long line, int others) {
       this.line = line;
       this.others = new CountDownLatch(others);
+    }
+
+    @Override
+    public String name() {
+      return form.name();
     }
 
     @Override

@@ -20,6 +20,11 @@ record ReferenceForm(String heading) implements Form {
   }
 
   @Override
+  public String name() {
+    return "reference";
+  }
+
+  @Override
   public CompactDecision write(long line, BrakeJob job, OutputStream out) throws IOException {
     out.write((line + " " + job.reference() + "\n").getBytes(StandardCharsets.UTF_8));
     return decision(job);

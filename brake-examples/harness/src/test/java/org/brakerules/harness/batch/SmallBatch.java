@@ -43,7 +43,7 @@ record SmallBatch(Path folder, String ending, String lines) {
 
   Tally run(Disk disk, Progress progress, Settings settings, Duration pause, boolean again)
       throws IOException {
-    Packing packing = Packing.of(decided(), rejected());
+    Packing packing = Packing.of(places());
     Form form = new ReferenceForm();
     try (BatchFiles files = new BatchFiles(disk, places(), settings, packing, pause)) {
       LineChunks chunks = Jobs.chunks(lines);
