@@ -184,5 +184,11 @@ final class FactSieve {
    * @param facts the facts that a match can contain
    * @param takes whether a match can contain a part that is replaced while the rules speak
    */
-  record Sifted(List<Object> facts, Predicate<Replaced> takes) {}
+  record Sifted(List<Object> facts, Predicate<Replaced> takes) {
+
+    /** Nothing was kept back. */
+    static Sifted all(List<?> facts) {
+      return new Sifted(List.copyOf(facts), marker -> true);
+    }
+  }
 }

@@ -86,6 +86,11 @@ public final class RuleEngine {
     return text == null || text.verdict() == Verdict.REPLACE;
   }
 
+  /** The same rules in other sessions; what is measured beside the kept ones goes through here. */
+  RuleEngine in(SessionPool others) {
+    return new RuleEngine(texts, compiled, others, tables, speaks);
+  }
+
   /**
    * The same rules without one of them.
    *

@@ -24,6 +24,7 @@ final class SessionPool {
 
   private final KieBase ruleBase;
   private final Function<List<?>, FactSieve.Sifted> sieve;
+  private final boolean keeps;
   private final ConcurrentLinkedQueue<StatefulKnowledgeSessionImpl> idle =
       new ConcurrentLinkedQueue<>();
 
@@ -33,8 +34,14 @@ final class SessionPool {
    * @param sieve which facts a session is told of
    */
   SessionPool(KieBase ruleBase, Function<List<?>, FactSieve.Sifted> sieve) {
+    this(ruleBase, sieve, true);
+  }
+
+  /** A pool that makes a new session for every job is there to be measured. */
+  SessionPool(KieBase ruleBase, Function<List<?>, FactSieve.Sifted> sieve, boolean keeps) {
     this.ruleBase = ruleBase;
     this.sieve = sieve;
+    this.keeps = keeps;
   }
 
   List<Finding> fire(List<?> facts, Map<String, RuleText> texts, Predicate<String> speaks) {
@@ -74,14 +81,16 @@ final class SessionPool {
 
   private <T> T inSession(Function<StatefulKnowledgeSessionImpl, T> work) {
     StatefulKnowledgeSessionImpl session = take();
-    boolean sound = false;
+    boolean kept = false;
     try {
       T result = work.apply(session);
-      session.reset();
-      sound = true;
+      if (keeps) {
+        session.reset();
+        kept = true;
+      }
       return result;
     } finally {
-      if (sound) {
+      if (kept) {
         idle.offer(session);
       } else {
         session.dispose();

@@ -83,7 +83,7 @@ class FactSieveTest {
   private SessionPool pool(boolean sifts) {
     return new SessionPool(
         CompiledRules.ruleBase(models),
-        facts -> sifts ? sieve.sift(facts) : new FactSieve.Sifted(List.copyOf(facts), one -> true));
+        facts -> sifts ? sieve.sift(facts) : FactSieve.Sifted.all(facts));
   }
 
   private Set<Finding> found(SessionPool pool, List<Object> facts) {

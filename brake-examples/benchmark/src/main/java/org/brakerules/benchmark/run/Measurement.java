@@ -1,0 +1,108 @@
+package org.brakerules.benchmark.run;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.brakerules.BrakeRules;
+import org.brakerules.benchmark.result.Machine;
+import org.brakerules.benchmark.result.Results;
+import org.brakerules.model.decision.RuleBaseVersion;
+
+/**
+ * One run of all measurements.
+ *
+ * @param self the jar of this program
+ * @param rounds how often everything is measured in turn
+ * @param warmUp seconds before a timing
+ * @param seconds seconds of a timing
+ * @param starts starts in a round
+ * @param decisions decisions of the long run in one process
+ * @param command the command that asked for it
+ * @param caution what a reader must know
+ */
+public record Measurement(
+    Path self,
+    int rounds,
+    int warmUp,
+    int seconds,
+    int starts,
+    long decisions,
+    String command,
+    String caution) {
+
+  /** The run that is published: about an hour. */
+  public static Measurement full(Path self) {
+    return new Measurement(self, 5, 10, 5, 10, 10_000_000, "", "");
+  }
+
+  /** A run of some minutes. */
+  public static Measurement quick(Path self) {
+    return new Measurement(self, 2, 1, 1, 2, 100_000, "", "");
+  }
+
+  /** The same with another number of rounds and decisions; 0 leaves them. */
+  public Measurement with(int otherRounds, long otherDecisions) {
+    return new Measurement(
+        self,
+        otherRounds > 0 ? otherRounds : rounds,
+        warmUp,
+        seconds,
+        starts,
+        otherDecisions > 0 ? otherDecisions : decisions,
+        command,
+        caution);
+  }
+
+  /** The same with what stands above its results. */
+  public Measurement saying(String asked, String told) {
+    return new Measurement(self, rounds, warmUp, seconds, starts, decisions, asked, told);
+  }
+
+  /**
+   * Measures everything.
+   *
+   * @param progress hears how far it is
+   * @throws IOException if a process that measures fails
+   */
+  public Results run(PrintStream progress) throws IOException, InterruptedException {
+    Series series = new Series();
+    for (int round = 1; round <= rounds; round++) {
+      progress.printf(Locale.ROOT, "round %d of %d%n", round, rounds);
+      round(series);
+    }
+    progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
+    List<Soak.Stage> soaked = Soak.run(self, decisions);
+    RuleBaseVersion version = BrakeRules.standard().version();
+    return new Results(
+        LocalDate.now(ZoneId.systemDefault()).toString(),
+        command,
+        rounds,
+        caution,
+        version.version() + ", " + version.fingerprint(),
+        Machine.here(),
+        Figures.all(series),
+        Sections.all(series, soaked));
+  }
+
+  private void round(Series series) throws IOException, InterruptedException {
+    Path examples = self.toAbsolutePath().resolve("../../..").normalize();
+    ColdStart start = new ColdStart(examples.resolve("harness"), self, starts);
+    if (start.isPossible()) {
+      start.run(series);
+    }
+    RetainedHeap.run(self, series);
+    new Timings(self, warmUp, seconds).run(series);
+    Optional<Path> others =
+        Optional.of(examples.resolve("other-engines/target/other-engines.jar"))
+            .filter(Files::exists);
+    if (others.isPresent()) {
+      new Timings(others.get(), warmUp, seconds).run(series);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package org.brakerules.otherengines;
+
+import java.util.concurrent.TimeUnit;
+import org.brakerules.benchmark.speed.DemoJobs;
+import org.brakerules.internal.RuleBase;
+import org.brakerules.internal.engine.OtherWays;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.job.BrakeJob;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+
+/** One wheel end by the same rule files in other ways, with the same answer. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+public class OtherWaysBenchmark {
+
+  private static final BrakeJob JOB = DemoJobs.job("worn-out-wheel-end");
+  private static final RuleBase KEPT = OtherWays.keptSessions();
+
+  /** The rule text compiled at start. */
+  @State(Scope.Benchmark)
+  public static class CompiledAtStart {
+    private final RuleBase rules = answeringAlike(OtherWays.compiledAtStart());
+  }
+
+  /** New sessions. */
+  @State(Scope.Benchmark)
+  public static class NewSessions {
+    private final RuleBase rules = answeringAlike(OtherWays.newSessions());
+  }
+
+  /** The way of this project. */
+  @Benchmark
+  public JobDecision keptSessions() {
+    return KEPT.decide(JOB);
+  }
+
+  /** A new session for every job. */
+  @Benchmark
+  public JobDecision newSessions(NewSessions other) {
+    return other.rules.decide(JOB);
+  }
+
+  /** The rule text compiled at start. */
+  @Benchmark
+  public JobDecision compiledAtStart(CompiledAtStart other) {
+    return other.rules.decide(JOB);
+  }
+
+
+  /** Nothing is measured that answers otherwise. */
+  private static RuleBase answeringAlike(RuleBase other) {
+    if (!other.decide(JOB).equals(KEPT.decide(JOB))) {
+      throw new IllegalStateException("The ways do not give the same answer.");
+    }
+    return other;
+  }
+}
