@@ -14,29 +14,12 @@ public final class Main {
   private final BrakeCommand brake;
   private final CommandLine commandLine;
 
-  private Main(Terminal terminal) {
+  private Main(Terminal terminal, String... args) {
     this.terminal = terminal;
     this.brake = new BrakeCommand();
-    this.commandLine =
-        new CommandLine(brake)
-            .addSubcommand(new DecideCommand(terminal))
-            .addSubcommand(new BatchCommand(terminal))
-            .addSubcommand(new FiguresCommand(terminal))
-            .addSubcommand(new VehicleCommand(terminal))
-            .addSubcommand(new PartsCommand(terminal))
-            .addSubcommand(new PlanCommand(terminal))
-            .addSubcommand(new SheetCommand(terminal))
-            .addSubcommand(new FinalCheckCommand(terminal))
-            .addSubcommand(new RecordCommand(terminal))
-            .addSubcommand(new ReplayCommand(terminal))
-            .addSubcommand(new NeedsCommand(terminal))
-            .addSubcommand(new CasesCommand(terminal))
-            .addSubcommand(new WhyCommand(terminal))
-            .addSubcommand(new MutateCommand(terminal))
-            .addSubcommand(new CoverageCommand(terminal))
-            .addSubcommand(new LintRulesCommand(terminal))
-            .addSubcommand(new ChangesCommand(terminal))
-            .addSubcommand(new ReferenceCommand(terminal))
+    this.commandLine = new CommandLine(brake);
+    Commands.add(commandLine, terminal, List.of(args));
+    commandLine
             .setOut(terminal.out())
             .setErr(terminal.err())
             .setUsageHelpWidth(100)
@@ -52,7 +35,7 @@ public final class Main {
 
   /** Runs one command and gives its exit code. */
   static int run(Terminal terminal, String... args) {
-    return new Main(terminal).run(args);
+    return new Main(terminal, args).run(args);
   }
 
   private int run(String... args) {

@@ -52,7 +52,6 @@ public class OtherWaysBenchmark {
     return other.rules.decide(JOB);
   }
 
-
   /** Nothing is measured that answers otherwise. */
   private static RuleBase answeringAlike(RuleBase other) {
     if (!other.decide(JOB).equals(KEPT.decide(JOB))) {

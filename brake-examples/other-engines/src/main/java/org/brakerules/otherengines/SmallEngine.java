@@ -31,37 +31,139 @@ final class SmallEngine {
 
   private static final List<Rule> CAMSHAFT =
       List.of(
-        on(Camshaft.class, "CAMSHAFT-030", Verdict.REPLACE, part -> part.ringGrooveRounded() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-040", Verdict.REPLACE, part -> part.adjusterMovesFirst() == Sign.SEEN && part.condition() == Condition.AS_FOUND),
-        on(Camshaft.class, "CAMSHAFT-050", Verdict.REPLACE, part -> part.splineTwisted() == Sign.SEEN || part.splineChipped() == Sign.SEEN || part.splineCracked() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-090", Verdict.MEASURE_AGAIN, part -> part.adjusterMovesFirst() == Sign.SEEN && part.condition() == Condition.NEW),
-        on(Camshaft.class, "CAMSHAFT-130", Verdict.REPLACE, part -> part.journalWorn() == Sign.SEEN || part.journalStepped() == Sign.SEEN || part.journalPitted() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-140", Verdict.REPLACE, part -> part.sealGroove() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-150", Verdict.REPLACE, part -> part.flat() == Sign.SEEN || part.groove() == Sign.SEEN || part.spalling() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-160", Verdict.REPLACE, part -> part.dents() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-180", Verdict.REPLACE, part -> part.crack() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-190", Verdict.CLEAN, part -> part.rust() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-200", Verdict.LOOK_AT, part -> part.rust() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-210", Verdict.REPLACE, part -> part.pitsAfterCleaning() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-220", Verdict.HOLD, part -> part.wearToNose() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-230", Verdict.HOLD, part -> part.rollerPastNose() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-240", Verdict.REPLACE, part -> part.wearToNose() == Sign.SEEN || part.rollerPastNose() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-340", Verdict.HOLD, part -> part.rollerOutOfCrook() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-350", Verdict.REPLACE, part -> part.bent() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-360", Verdict.REPLACE, part -> part.wobblesInNewBushings() == Sign.SEEN),
-        on(Camshaft.class, "CAMSHAFT-380", Verdict.MEASURE_AGAIN, part -> part.turnsFreely() == Sign.NOT_SEEN),
-        on(Camshaft.class, "CAMSHAFT-400", Verdict.REPLACE, part -> part.presence() == Presence.MISSING));
+          on(
+              Camshaft.class,
+              "CAMSHAFT-030",
+              Verdict.REPLACE,
+              part -> part.ringGrooveRounded() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-040",
+              Verdict.REPLACE,
+              part ->
+                  part.adjusterMovesFirst() == Sign.SEEN && part.condition() == Condition.AS_FOUND),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-050",
+              Verdict.REPLACE,
+              part ->
+                  part.splineTwisted() == Sign.SEEN
+                      || part.splineChipped() == Sign.SEEN
+                      || part.splineCracked() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-090",
+              Verdict.MEASURE_AGAIN,
+              part -> part.adjusterMovesFirst() == Sign.SEEN && part.condition() == Condition.NEW),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-130",
+              Verdict.REPLACE,
+              part ->
+                  part.journalWorn() == Sign.SEEN
+                      || part.journalStepped() == Sign.SEEN
+                      || part.journalPitted() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-140",
+              Verdict.REPLACE,
+              part -> part.sealGroove() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-150",
+              Verdict.REPLACE,
+              part ->
+                  part.flat() == Sign.SEEN
+                      || part.groove() == Sign.SEEN
+                      || part.spalling() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-160", Verdict.REPLACE, part -> part.dents() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-180", Verdict.REPLACE, part -> part.crack() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-190", Verdict.CLEAN, part -> part.rust() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-200", Verdict.LOOK_AT, part -> part.rust() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-210",
+              Verdict.REPLACE,
+              part -> part.pitsAfterCleaning() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-220", Verdict.HOLD, part -> part.wearToNose() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-230",
+              Verdict.HOLD,
+              part -> part.rollerPastNose() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-240",
+              Verdict.REPLACE,
+              part -> part.wearToNose() == Sign.SEEN || part.rollerPastNose() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-340",
+              Verdict.HOLD,
+              part -> part.rollerOutOfCrook() == Sign.SEEN),
+          on(Camshaft.class, "CAMSHAFT-350", Verdict.REPLACE, part -> part.bent() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-360",
+              Verdict.REPLACE,
+              part -> part.wobblesInNewBushings() == Sign.SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-380",
+              Verdict.MEASURE_AGAIN,
+              part -> part.turnsFreely() == Sign.NOT_SEEN),
+          on(
+              Camshaft.class,
+              "CAMSHAFT-400",
+              Verdict.REPLACE,
+              part -> part.presence() == Presence.MISSING));
 
   private static final List<Rule> CAM_ROLLER =
       List.of(
-        on(CamRoller.class, "CAM-ROLLER-010", Verdict.REPLACE, part -> part.flat() == Sign.SEEN || part.groove() == Sign.SEEN || part.pit() == Sign.SEEN || part.spalling() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-020", Verdict.REPLACE, part -> part.stuckAfterCleaning() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-030", Verdict.REPLACE, part -> part.neckedEnds() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-040", Verdict.REPLACE, part -> part.looseInPocket() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-060", Verdict.CLEAN, part -> part.seizedAsFound() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-070", Verdict.LOOK_AT, part -> part.seizedAsFound() == Sign.SEEN),
-        on(CamRoller.class, "CAM-ROLLER-130", Verdict.REPLACE, part -> part.presence() == Presence.MISSING),
-        on(CamRoller.class, "CAM-ROLLER-140", Verdict.ADJUST, part -> part.cocked() == Sign.SEEN));
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-010",
+              Verdict.REPLACE,
+              part ->
+                  part.flat() == Sign.SEEN
+                      || part.groove() == Sign.SEEN
+                      || part.pit() == Sign.SEEN
+                      || part.spalling() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-020",
+              Verdict.REPLACE,
+              part -> part.stuckAfterCleaning() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-030",
+              Verdict.REPLACE,
+              part -> part.neckedEnds() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-040",
+              Verdict.REPLACE,
+              part -> part.looseInPocket() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-060",
+              Verdict.CLEAN,
+              part -> part.seizedAsFound() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-070",
+              Verdict.LOOK_AT,
+              part -> part.seizedAsFound() == Sign.SEEN),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-130",
+              Verdict.REPLACE,
+              part -> part.presence() == Presence.MISSING),
+          on(
+              CamRoller.class,
+              "CAM-ROLLER-140",
+              Verdict.ADJUST,
+              part -> part.cocked() == Sign.SEEN));
 
   private final DefaultRulesEngine engine = new DefaultRulesEngine();
   private final Rules camshaft = new Rules(new HashSet<>(CAMSHAFT));

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -34,15 +33,15 @@ public final class OtherWays {
     return ruleBase(RuleEngine.load(TABLES));
   }
 
-  /** A new session for every job. */
+  /** A new session for every job, told of every fact. */
   public static RuleBase newSessions() {
     KieBase compiled = CompiledRules.ruleBase(CompiledRules.models());
-    return ruleBase(RuleEngine.load(TABLES).in(new SessionPool(compiled, false)));
+    return ruleBase(RuleEngine.load(TABLES).in(new SessionPool(compiled, FactSieve.Sifted::all, false)));
   }
 
-  /** The text of the rules compiled when the program starts; sessions kept. */
+  /** The text of the rules compiled when the program starts; sessions kept, told of every fact. */
   public static RuleBase compiledAtStart() {
-    return ruleBase(RuleEngine.load(TABLES).in(new SessionPool(compile())));
+    return ruleBase(RuleEngine.load(TABLES).in(new SessionPool(compile(), FactSieve.Sifted::all)));
   }
 
   /** Some of the rules, and nothing around them. */
@@ -55,7 +54,7 @@ public final class OtherWays {
   }
 
   /** What these rules say of some parts. */
-  public static Set<Said> fire(RuleEngine engine, Collection<?> parts) {
+  public static Set<Said> fire(RuleEngine engine, List<?> parts) {
     Set<Said> said = new HashSet<>();
     for (Finding finding : engine.fire(parts)) {
       said.add(new Said(finding.rule().id(), finding.verdict(), finding.part().place()));
