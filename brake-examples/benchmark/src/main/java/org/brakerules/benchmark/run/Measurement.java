@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.brakerules.BrakeRules;
 import org.brakerules.benchmark.result.Machine;
 import org.brakerules.benchmark.result.Results;
@@ -72,9 +71,21 @@ public record Measurement(
    */
   public Results run(PrintStream progress) throws IOException, InterruptedException {
     Series series = new Series();
+    Path examples = self.toAbsolutePath().resolve("../../..").normalize();
+    ColdStart start = new ColdStart(examples.resolve("harness"), self, starts);
+    boolean starting = start.isPossible();
+    Path others = examples.resolve("other-engines/target/other-engines.jar");
+    boolean comparing = Files.exists(others);
     for (int round = 1; round <= rounds; round++) {
       progress.printf(Locale.ROOT, "round %d of %d%n", round, rounds);
-      round(series);
+      if (starting) {
+        start.run(series);
+      }
+      RetainedHeap.run(self, series);
+      new Timings(self, warmUp, seconds).run(series);
+      if (comparing) {
+        new Timings(others, warmUp, seconds).run(series);
+      }
     }
     progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
     List<Soak.Stage> soaked = Soak.run(self, decisions);
@@ -87,22 +98,6 @@ public record Measurement(
         version.version() + ", " + version.fingerprint(),
         Machine.here(),
         Figures.all(series),
-        Sections.all(series, soaked));
-  }
-
-  private void round(Series series) throws IOException, InterruptedException {
-    Path examples = self.toAbsolutePath().resolve("../../..").normalize();
-    ColdStart start = new ColdStart(examples.resolve("harness"), self, starts);
-    if (start.isPossible()) {
-      start.run(series);
-    }
-    RetainedHeap.run(self, series);
-    new Timings(self, warmUp, seconds).run(series);
-    Optional<Path> others =
-        Optional.of(examples.resolve("other-engines/target/other-engines.jar"))
-            .filter(Files::exists);
-    if (others.isPresent()) {
-      new Timings(others.get(), warmUp, seconds).run(series);
-    }
+        Sections.all(series, RunTimeJars.in(self.resolveSibling("run-time")), soaked));
   }
 }
