@@ -16,6 +16,6 @@ public record Figure(
 
   /** How far it came, in words. */
   public String outcome() {
-    return measured.map(one -> target.outcome(one.value()).words()).orElse("not measured");
+    return measured.map(one -> target.outcome(one).words()).orElse("not measured");
   }
 }

@@ -25,12 +25,11 @@ public final class PerformancePage {
 
         %s    %s
 
-        Measured %s in %d rounds, each in processes of its own: %s, %d threads, %s, %s. Rule base %s. Ratios are taken within a round, so a machine that slows down slows both sides. Behind ± stands half the width of the interval that holds the mean with 95 %% confidence.
+        Measured %s in %d rounds, each in processes of its own: %s, %d threads, %s, %s. Rule base %s. Ratios are taken within a round, so a machine that slows down slows both sides. Behind ± stands half the width of the interval that holds the mean with 95 %% confidence; what is called reached is reached by the whole of it.
 
         ## What was to be reached
 
-        %s
-        %s"""
+        %s%s"""
         .formatted(
             results.caution().isEmpty() ? "" : "**" + results.caution() + "**\n\n",
             results.command(),
@@ -90,10 +89,10 @@ public final class PerformancePage {
 
   private static String shown(Measured measured, String unit) {
     String error = measured.error() == 0 ? "" : " ± " + rounded(measured.error(), TWO_DIGITS);
-    return shown(measured.value()) + error + " " + unit;
+    return (shown(measured.value()) + error + " " + unit).strip();
   }
 
-  private static String shown(double value) {
+  static String shown(double value) {
     return rounded(value, THREE_DIGITS);
   }
 

@@ -15,6 +15,8 @@ public record Target(boolean atMost, double reach, OptionalDouble stretch) {
   public enum Outcome {
     /** The value to reach was not reached. */
     NOT_REACHED("not reached"),
+    /** The value to reach lies within the error. */
+    UNCERTAIN("too close to tell"),
     /** The value to reach was reached. */
     REACHED("reached"),
     /** The value beyond it was reached as well. */
@@ -47,12 +49,17 @@ public record Target(boolean atMost, double reach, OptionalDouble stretch) {
     return new Target(false, reach, OptionalDouble.of(stretch));
   }
 
-  /** How far a value came; its error is not taken into account in either direction. */
-  public Outcome outcome(double value) {
-    if (stretch.isPresent() && meets(value, stretch.getAsDouble())) {
+  /** How far a figure came; what is reached must be reached by all that its error leaves open. */
+  public Outcome outcome(Measured measured) {
+    double best = measured.value() + (atMost ? -measured.error() : measured.error());
+    double worst = measured.value() + (atMost ? measured.error() : -measured.error());
+    if (stretch.isPresent() && meets(worst, stretch.getAsDouble())) {
       return Outcome.STRETCH;
     }
-    return meets(value, reach) ? Outcome.REACHED : Outcome.NOT_REACHED;
+    if (meets(worst, reach)) {
+      return Outcome.REACHED;
+    }
+    return meets(best, reach) ? Outcome.UNCERTAIN : Outcome.NOT_REACHED;
   }
 
   private boolean meets(double value, double wanted) {

@@ -55,11 +55,14 @@ final class ProcessSections {
   private static Section soak(List<Soak.Stage> stages) {
     Lines lines = new Lines();
     for (Soak.Stage stage : stages) {
-      String at = "after " + stage.decisions() + " decisions, ";
-      lines.count(at + "heap", stage.heap() / MEGA, "MB");
-      lines.count(at + "threads", stage.threads(), "");
-      lines.count(at + "sessions of the engine", stage.sessions(), "");
+      lines.count("heap after " + stage.decisions() + " decisions", stage.heap() / MEGA, "MB");
     }
+    Soak.Stage first = stages.get(0);
+    Soak.Stage last = stages.get(stages.size() - 1);
+    lines.count("threads after the first tenth", first.threads(), "");
+    lines.count("threads at the end", last.threads(), "");
+    lines.count("sessions of the engine after the first tenth", first.sessions(), "");
+    lines.count("sessions of the engine at the end", last.sessions(), "");
     return lines.under(
         "Very many decisions in one process",
         "Four demo jobs in turn on 2 threads; a decision is that of one part. The heap is what a"

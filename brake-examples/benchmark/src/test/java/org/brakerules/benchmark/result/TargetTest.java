@@ -15,19 +15,34 @@ class TargetTest {
   @ParameterizedTest(name = "at most 6, stretch 3: {0} is {1}")
   @CsvSource({"6.01, NOT_REACHED", "6, REACHED", "3.01, REACHED", "3, STRETCH"})
   void where_less_is_better(double value, Outcome outcome) {
-    assertThat(Target.atMost(6, 3).outcome(value)).isEqualTo(outcome);
+    assertThat(Target.atMost(6, 3).outcome(Measured.counted(value))).isEqualTo(outcome);
   }
 
   @ParameterizedTest(name = "at least 1.8, stretch 1.9: {0} is {1}")
   @CsvSource({"1.79, NOT_REACHED", "1.8, REACHED", "1.89, REACHED", "1.9, STRETCH"})
   void where_more_is_better(double value, Outcome outcome) {
-    assertThat(Target.atLeast(1.8, 1.9).outcome(value)).isEqualTo(outcome);
+    assertThat(Target.atLeast(1.8, 1.9).outcome(Measured.counted(value))).isEqualTo(outcome);
+  }
+
+  @ParameterizedTest(name = "at most 6, stretch 3: {0} with an error of {1} is {2}")
+  @CsvSource({
+    "2, 1, STRETCH", "2, 1.1, REACHED", "5, 1, REACHED", "5, 1.1, UNCERTAIN", "7, 1, UNCERTAIN",
+    "7, 0.9, NOT_REACHED"
+  })
+  void what_the_error_leaves_open_is_not_claimed(double value, double error, Outcome outcome) {
+    assertThat(Target.atMost(6, 3).outcome(new Measured(value, error))).isEqualTo(outcome);
+  }
+
+  @ParameterizedTest(name = "at least 1.8: {0} with an error of {1} is {2}")
+  @CsvSource({"1.85, 0.05, REACHED", "1.85, 0.06, UNCERTAIN", "1.7, 0.09, NOT_REACHED"})
+  void nor_where_more_is_better(double value, double error, Outcome outcome) {
+    assertThat(Target.atLeast(1.8, 1.9).outcome(new Measured(value, error))).isEqualTo(outcome);
   }
 
   @Test
   void where_nothing_lies_beyond_it_is_reached_or_not() {
-    assertThat(Target.atMost(0).outcome(0)).isEqualTo(Outcome.REACHED);
-    assertThat(Target.atMost(0).outcome(1)).isEqualTo(Outcome.NOT_REACHED);
+    assertThat(Target.atMost(0).outcome(Measured.counted(0))).isEqualTo(Outcome.REACHED);
+    assertThat(Target.atMost(0).outcome(Measured.counted(1))).isEqualTo(Outcome.NOT_REACHED);
   }
 
   /** By the table of Student's t: 4.303 for two degrees of freedom. */
