@@ -37,6 +37,12 @@ public final class Benchmark implements Callable<Integer> {
   private int rounds;
 
   @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Seconds of each timing, after twice as many to warm up; 5 if not stated.")
+  private int seconds;
+
+  @Option(
       names = "--soak",
       paramLabel = "N",
       description = "Decisions in one process; 10,000,000 if not stated, 100,000 with --quick.")
@@ -61,9 +67,10 @@ public final class Benchmark implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    if (!out.toString().endsWith(".json") || rounds == 1 || rounds < 0 || soak < 0) {
+    if (!out.toString().endsWith(".json") || rounds == 1 || rounds < 0 || seconds < 0 || soak < 0) {
       System.err.println(
-          "benchmark: --out needs a name that ends with .json, --rounds 2 at least, --soak a number");
+          "benchmark: --out needs a name that ends with .json, --rounds 2 at least,"
+              + " --seconds and --soak a number");
       return CommandLine.ExitCode.USAGE;
     }
     Path folder = out.toAbsolutePath().getParent();
@@ -82,13 +89,14 @@ public final class Benchmark implements Callable<Integer> {
 
   private Measurement measurement() {
     Measurement usual = quick ? Measurement.quick(self()) : Measurement.full(self());
-    return usual.with(rounds, soak).saying(command(), caution);
+    return usual.with(rounds, seconds, soak).saying(command(), caution);
   }
 
   private String command() {
     return "java -jar brake-examples/benchmark/target/benchmark.jar"
         + (quick ? " --quick" : "")
         + (rounds > 0 ? " --rounds " + rounds : "")
+        + (seconds > 0 ? " --seconds " + seconds : "")
         + (soak > 0 ? " --soak " + soak : "");
   }
 

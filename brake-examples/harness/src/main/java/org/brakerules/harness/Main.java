@@ -20,12 +20,12 @@ public final class Main {
     this.commandLine = new CommandLine(brake);
     Commands.add(commandLine, terminal, List.of(args));
     commandLine
-            .setOut(terminal.out())
-            .setErr(terminal.err())
-            .setUsageHelpWidth(100)
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .setParameterExceptionHandler(this::wrongUsage)
-            .setExecutionExceptionHandler(this::failed);
+        .setOut(terminal.out())
+        .setErr(terminal.err())
+        .setUsageHelpWidth(100)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(this::wrongUsage)
+        .setExecutionExceptionHandler(this::failed);
   }
 
   /** Runs one command and ends the process with its exit code. */

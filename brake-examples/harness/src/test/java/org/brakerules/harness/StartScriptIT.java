@@ -52,7 +52,8 @@ class StartScriptIT {
     Path missing = folder.resolve("brake.jar");
 
     assertThat(decided(missing))
-        .isEqualTo("brake: there is no " + missing + "; build it, or name another with BRAKE_JAR\n");
+        .isEqualTo(
+            "brake: there is no " + missing + "; build it, or name another with BRAKE_JAR\n");
   }
 
   private Path copied() throws IOException {

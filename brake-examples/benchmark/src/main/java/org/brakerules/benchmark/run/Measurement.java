@@ -18,8 +18,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
  *
  * @param self the jar of this program
  * @param rounds how often everything is measured in turn
- * @param warmUp seconds before a timing
- * @param seconds seconds of a timing
+ * @param seconds seconds of a timing, after twice as many to warm up
  * @param starts starts in a round
  * @param decisions decisions of the long run in one process
  * @param command the command that asked for it
@@ -28,7 +27,6 @@ import org.brakerules.model.decision.RuleBaseVersion;
 public record Measurement(
     Path self,
     int rounds,
-    int warmUp,
     int seconds,
     int starts,
     long decisions,
@@ -37,21 +35,20 @@ public record Measurement(
 
   /** The run that is published: about an hour. */
   public static Measurement full(Path self) {
-    return new Measurement(self, 5, 10, 5, 10, 10_000_000, "", "");
+    return new Measurement(self, 5, 5, 10, 10_000_000, "", "");
   }
 
   /** A run of some minutes. */
   public static Measurement quick(Path self) {
-    return new Measurement(self, 2, 1, 1, 2, 100_000, "", "");
+    return new Measurement(self, 2, 1, 2, 100_000, "", "");
   }
 
-  /** The same with another number of rounds and decisions; 0 leaves them. */
-  public Measurement with(int otherRounds, long otherDecisions) {
+  /** The same with another number of rounds, seconds and decisions; 0 leaves them. */
+  public Measurement with(int otherRounds, int otherSeconds, long otherDecisions) {
     return new Measurement(
         self,
         otherRounds > 0 ? otherRounds : rounds,
-        warmUp,
-        seconds,
+        otherSeconds > 0 ? otherSeconds : seconds,
         starts,
         otherDecisions > 0 ? otherDecisions : decisions,
         command,
@@ -60,7 +57,7 @@ public record Measurement(
 
   /** The same with what stands above its results. */
   public Measurement saying(String asked, String told) {
-    return new Measurement(self, rounds, warmUp, seconds, starts, decisions, asked, told);
+    return new Measurement(self, rounds, seconds, starts, decisions, asked, told);
   }
 
   /**
@@ -82,9 +79,9 @@ public record Measurement(
         start.run(series);
       }
       RetainedHeap.run(self, series);
-      new Timings(self, warmUp, seconds).run(series);
+      new Timings(self, seconds).run(series);
       if (comparing) {
-        new Timings(others, warmUp, seconds).run(series);
+        new Timings(others, seconds).run(series);
       }
     }
     progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);

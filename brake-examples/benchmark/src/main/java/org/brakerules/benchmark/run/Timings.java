@@ -13,10 +13,9 @@ import java.util.TreeMap;
  * One round of timings of a jar: each in a process of its own.
  *
  * @param jar the jar with the timings in it
- * @param warmUp how often a second is spent before anything is measured
- * @param seconds how many seconds are measured
+ * @param seconds how many seconds are measured, after twice as many to warm up
  */
-record Timings(Path jar, int warmUp, int seconds) {
+record Timings(Path jar, int seconds) {
 
   private static final String ALLOCATED = "gc.alloc.rate.norm";
 
@@ -32,7 +31,7 @@ record Timings(Path jar, int warmUp, int seconds) {
     try {
       List<String> command = Child.java("-cp", jar.toString(), "org.openjdk.jmh.Main");
       command.addAll(List.of("-f", "1", "-w", "1", "-r", "1", "-foe", "true", "-prof", "gc"));
-      command.addAll(List.of("-wi", String.valueOf(warmUp), "-i", String.valueOf(seconds)));
+      command.addAll(List.of("-wi", String.valueOf(2 * seconds), "-i", String.valueOf(seconds)));
       command.addAll(List.of("-rf", "json", "-rff", results.toString()));
       Child.output(command);
       new ObjectMapper().readTree(results.toFile()).forEach(one -> add(one, series));
