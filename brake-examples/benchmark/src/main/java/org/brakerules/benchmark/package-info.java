@@ -1,4 +1,4 @@
-/** Measures the rule base, and holds it against its opponent. */
+/** Rule base and oracle run on the same jobs and compared. */
 @NullMarked
 package org.brakerules.benchmark;
 

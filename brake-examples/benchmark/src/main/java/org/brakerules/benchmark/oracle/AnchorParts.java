@@ -6,6 +6,7 @@ import static org.brakerules.benchmark.oracle.Effect.clean;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -56,109 +57,114 @@ final class AnchorParts {
               shoes-off | always |  | worn
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              ANCHOR_PIN,
-              """
-              groove-depth.max | grooveDepth | at most 0.03 in | depth-gauge | layout.anchorPins=fixed |
-              """));
+  private static final String REMOVABLE = "layout.anchorPins=removable";
+  private static final String FIXED = "layout.anchorPins=fixed";
+
+  private static final Subject HEAD_BUSHING_IN_SPIDER =
+      any(CAMSHAFT_BUSHING).at(HEAD_END).where("layout.camshaft=split");
+
+  private static final Subject OLD_REMOVABLE_PIN = old(ANCHOR_PIN).where(REMOVABLE);
 
   private static final List<Sentence> SPIDER_SENTENCES =
       List.of(
-          when(any(SPIDER).missing(), replace()),
-          when(any(SPIDER).seen("loose"), look("boltHolesWorn")),
-          when(any(SPIDER).seen("loose").notSeen("boltHolesWorn"), adjust()),
+          when(any(SPIDER).missing(), replace("SPIDER-110")),
           when(
-              any(SPIDER)
-                  .seen(
-                      "cracked",
-                      "bent",
-                      "faceOutOfSquare",
-                      "boltHolesWorn",
-                      "anchorBoreWorn",
-                      "bushingBoreWorn"),
-              replace()),
-          when(
-              any(SPIDER).renewed(),
-              replace().of(old(ANCHOR_BUSHING)),
-              replace().of(any(CAMSHAFT_BUSHING).at(HEAD_END).where("layout.camshaft=split"))),
+              any(SPIDER).seen("loose"), adjust("SPIDER-010"), look("SPIDER-020", "boltHolesWorn")),
+          when(any(SPIDER).seen("boltHolesWorn"), replace("SPIDER-030")),
+          when(any(SPIDER).seen("cracked", "bent"), replace("SPIDER-040")),
+          when(any(SPIDER).seen("faceOutOfSquare"), replace("SPIDER-050")),
           when(
               any(SPIDER).seen("bushingBoreWorn"),
-              replace().of(any(CAMSHAFT_BUSHING).at(HEAD_END).where("layout.camshaft=split"))));
-
-  /** What is renewed whenever the shoes are relined or exchanged. */
-  private static final Effect[] RELINE_SET = {
-    replace().of(old(ANCHOR_PIN).where("layout.anchorPins=removable")),
-    replace().of(old(ANCHOR_BUSHING)),
-    replace().of(old(ANCHOR_PIN_RETAINER))
-  };
+              replace("SPIDER-060"),
+              replace("CAMSHAFT-BUSHING-110").of(HEAD_BUSHING_IN_SPIDER)),
+          when(any(SPIDER).seen("anchorBoreWorn"), replace("SPIDER-070")),
+          whenRenewed(
+              SPIDER,
+              replace("ANCHOR-BUSHING-070").of(old(ANCHOR_BUSHING)),
+              replace("SPIDER-100").of(HEAD_BUSHING_IN_SPIDER),
+              replace("ANCHOR-PIN-070").of(old(ANCHOR_PIN).where(FIXED))));
 
   private static final List<Sentence> PIN_SENTENCES =
       List.of(
-          when(any(ANCHOR_PIN).missing(), replace()),
-          when(any(ANCHOR_PIN).missing().where("layout.anchorPins=fixed"), replace().of(SPIDER)),
+          when(any(ANCHOR_PIN).missing(), replace("ANCHOR-PIN-120")),
+          when(any(ANCHOR_PIN).missing().where(FIXED), replace("ANCHOR-PIN-130").of(SPIDER)),
           when(
-              old(ANCHOR_PIN)
-                  .seen("groove", "step", "pit", "bent")
-                  .where("layout.anchorPins=removable"),
-              replace().of(old(ANCHOR_PIN)),
-              replace().of(old(ANCHOR_BUSHING))),
-          when(fresh(ANCHOR_PIN).seen("groove", "step", "pit", "bent"), replace()),
+              any(ANCHOR_PIN).missing().where(REMOVABLE),
+              replace("ANCHOR-PIN-180").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-130").of(old(ANCHOR_BUSHING))),
           when(
-              any(ANCHOR_PIN).seen("groove", "step", "pit").where("layout.anchorPins=fixed"),
-              look("grooveDepth")),
+              OLD_REMOVABLE_PIN.seen("groove", "step", "pit", "bent"),
+              replace("ANCHOR-PIN-010").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-020").of(old(ANCHOR_BUSHING))),
+          when(fresh(ANCHOR_PIN).seen("groove", "step", "pit", "bent"), replace("ANCHOR-PIN-020")),
           when(
-              any(ANCHOR_PIN).beyond("groove-depth.max").where("layout.anchorPins=fixed"),
-              replace(),
-              replace().of(SPIDER)),
+              any(ANCHOR_PIN).seen("groove", "step", "pit").where(FIXED),
+              look("ANCHOR-PIN-040", "grooveDepth")),
           when(
-              any(ANCHOR_PIN).seen("looseInSpider").where("layout.anchorPins=fixed"),
-              replace(),
-              replace().of(SPIDER)),
+              any(ANCHOR_PIN).beyond("groove-depth.max").where(FIXED),
+              replace("ANCHOR-PIN-140"),
+              replace("ANCHOR-PIN-050").of(SPIDER)),
           when(
-              any(SPIDER).renewed(),
-              replace().of(old(ANCHOR_PIN).where("layout.anchorPins=fixed"))),
+              any(ANCHOR_PIN).seen("looseInSpider").where(FIXED),
+              replace("ANCHOR-PIN-150"),
+              replace("ANCHOR-PIN-060").of(SPIDER)),
           when(
-              any(ANCHOR_PIN).seen("looseInSpider").where("layout.anchorPins=removable"),
-              look("anchorBoreWorn").of(SPIDER)),
-          when(any(ANCHOR_PIN).seen("seized"), clean()),
-          when(any(LINING).renewed(), RELINE_SET),
-          when(any(SHOE).renewed(), RELINE_SET),
-          when(fresh(LINING), RELINE_SET),
-          when(fresh(SHOE), RELINE_SET),
-          when(fresh(ANCHOR_PIN), replace().of(old(ANCHOR_PIN_RETAINER))),
+              any(ANCHOR_PIN).seen("looseInSpider").where(REMOVABLE),
+              look("ANCHOR-PIN-080", "anchorBoreWorn").of(SPIDER)),
+          when(any(ANCHOR_PIN).seen("seized"), clean("ANCHOR-PIN-110")),
+          whenRenewed(
+              LINING,
+              replace("ANCHOR-PIN-090").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-050").of(old(ANCHOR_BUSHING)),
+              replace("ANCHOR-PIN-RETAINER-040").of(old(ANCHOR_PIN_RETAINER))),
+          whenRenewed(
+              SHOE,
+              replace("ANCHOR-PIN-100").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-060").of(old(ANCHOR_BUSHING)),
+              replace("ANCHOR-PIN-RETAINER-050").of(old(ANCHOR_PIN_RETAINER))),
           when(
-              fresh(ANCHOR_PIN).where("layout.anchorPins=removable"),
-              replace().of(old(ANCHOR_PIN)),
-              replace().of(old(ANCHOR_BUSHING)),
-              look("anchorBoreWorn").of(old(SPIDER))));
+              fresh(LINING),
+              replace("ANCHOR-PIN-170").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-120").of(old(ANCHOR_BUSHING)),
+              replace("ANCHOR-PIN-RETAINER-070").of(old(ANCHOR_PIN_RETAINER))),
+          when(
+              fresh(SHOE),
+              replace("ANCHOR-PIN-190").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-150").of(old(ANCHOR_BUSHING)),
+              replace("ANCHOR-PIN-RETAINER-080").of(old(ANCHOR_PIN_RETAINER))),
+          when(fresh(ANCHOR_PIN), replace("ANCHOR-PIN-RETAINER-090").of(old(ANCHOR_PIN_RETAINER))),
+          when(
+              fresh(ANCHOR_PIN).where(REMOVABLE),
+              replace("ANCHOR-PIN-160").of(OLD_REMOVABLE_PIN),
+              replace("ANCHOR-BUSHING-110").of(old(ANCHOR_BUSHING)),
+              look("SPIDER-090", "anchorBoreWorn").of(old(SPIDER))));
 
   private static final List<Sentence> BUSHING_SENTENCES =
       List.of(
-          when(any(ANCHOR_BUSHING).missing(), replace()),
+          when(
+              any(ANCHOR_BUSHING).missing(),
+              replace("ANCHOR-BUSHING-080"),
+              replace("ANCHOR-BUSHING-140").of(old(ANCHOR_BUSHING))),
           when(
               old(ANCHOR_BUSHING).seen("worn", "loose"),
-              replace().of(old(ANCHOR_BUSHING)),
-              replace().of(old(ANCHOR_PIN).where("layout.anchorPins=removable"))),
-          when(fresh(ANCHOR_BUSHING).seen("loose"), again(), replace().of(old(SPIDER))),
-          when(fresh(ANCHOR_BUSHING).seen("worn"), replace()),
+              replace("ANCHOR-BUSHING-010").of(old(ANCHOR_BUSHING)),
+              replace("ANCHOR-PIN-030").of(OLD_REMOVABLE_PIN)),
+          when(
+              fresh(ANCHOR_BUSHING).seen("loose"),
+              again("ANCHOR-BUSHING-040", "loose"),
+              replace("ANCHOR-BUSHING-030").of(old(SPIDER))),
+          when(fresh(ANCHOR_BUSHING).seen("worn"), replace("ANCHOR-BUSHING-090")),
           when(
               fresh(ANCHOR_BUSHING),
-              replace().of(old(ANCHOR_BUSHING)),
-              look("anchorBoreWorn").of(old(SPIDER))),
-          when(any(ANCHOR_PIN_RETAINER).missing(), replace()),
-          when(any(ANCHOR_PIN_RETAINER).seen("worn"), replace()),
-          when(old(ANCHOR_PIN_RETAINER).disturbed(), replace()),
-          when(any(ANCHOR_PIN).renewed(), replace().of(old(ANCHOR_PIN_RETAINER))),
-          when(
-              any(ANCHOR_PIN).missing().where("layout.anchorPins=removable"),
-              replace().of(old(ANCHOR_PIN)),
-              replace().of(old(ANCHOR_BUSHING))),
-          when(any(ANCHOR_BUSHING).missing(), replace().of(old(ANCHOR_BUSHING))));
+              replace("ANCHOR-BUSHING-100").of(old(ANCHOR_BUSHING)),
+              look("SPIDER-080", "anchorBoreWorn").of(old(SPIDER))),
+          when(any(ANCHOR_PIN_RETAINER).missing(), replace("ANCHOR-PIN-RETAINER-060")),
+          when(any(ANCHOR_PIN_RETAINER).seen("worn"), replace("ANCHOR-PIN-RETAINER-020")),
+          when(old(ANCHOR_PIN_RETAINER).disturbed(), replace("ANCHOR-PIN-RETAINER-010")),
+          whenRenewed(ANCHOR_PIN, replace("ANCHOR-PIN-RETAINER-030").of(old(ANCHOR_PIN_RETAINER))));
 
   static final Group GROUP =
-      new Group(POINTS, FIGURES, join(SPIDER_SENTENCES, PIN_SENTENCES, BUSHING_SENTENCES));
+      new Group(POINTS, join(SPIDER_SENTENCES, PIN_SENTENCES, BUSHING_SENTENCES));
 
   private AnchorParts() {}
 }

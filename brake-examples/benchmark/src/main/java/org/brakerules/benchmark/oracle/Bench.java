@@ -1,54 +1,129 @@
 package org.brakerules.benchmark.oracle;
 
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import org.brakerules.model.job.Axle;
 import org.brakerules.model.job.BrakeJob;
-import org.brakerules.model.part.Place;
-import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.job.VehicleUnit;
+import org.brakerules.model.job.WheelEnd;
+import org.jspecify.annotations.Nullable;
 
-/**
- * The job laid out, and the parts that are known to be replaced so far.
- *
- * @param job the job
- * @param ends its wheel ends
- * @param measure what its readings prove
- * @param replaced the places of parts that do not go back
- */
-record Bench(
-    BrakeJob job, Map<WheelEndPath, WheelEndView> ends, Measure measure, Set<Place> replaced) {
+/** The job laid out, with all that is said of its parts. */
+final class Bench {
 
-  static Bench of(BrakeJob job) {
-    return new Bench(job, WheelEndView.of(job), new Measure(job), Set.of());
+  private final BrakeJob job;
+  private final List<WheelEndView> ends = new ArrayList<>();
+  private final Replacements replacements = new Replacements();
+  private final Deque<Facts> toFollow = new ArrayDeque<>();
+
+  Bench(BrakeJob job) {
+    this.job = job;
+    for (VehicleUnit unit : job.units()) {
+      for (Axle axle : unit.axles()) {
+        lay(unit, axle);
+      }
+    }
+    Measure measure = new Measure(job);
+    for (WheelEndView end : ends) {
+      end.parts().forEach(parts -> parts.forEach(part -> part.hold(measure.hold(part))));
+      end.unmentioned().forEach(part -> part.hold(measure.hold(part)));
+    }
   }
 
-  Bench replacing(Set<Place> places) {
-    return new Bench(job, ends, measure, Set.copyOf(places));
+  private void lay(VehicleUnit unit, Axle axle) {
+    WheelEndView first = null;
+    for (WheelEnd end : axle.wheelEnds()) {
+      WheelEndView view = new WheelEndView(ends.size(), job, end, axle.kind(), unit.builtOn());
+      if (first != null) {
+        first.meet(view);
+        view.meet(first);
+      }
+      first = view;
+      ends.add(view);
+    }
   }
 
-  Optional<WheelEndView> end(WheelEndPath path) {
-    return Optional.ofNullable(ends.get(path));
+  BrakeJob job() {
+    return job;
   }
 
-  boolean isReplaced(Place place) {
-    return replaced.contains(place);
+  List<WheelEndView> ends() {
+    return ends;
   }
 
-  /** Both ends of the axle are in the job, both state all of it, and something differs. */
-  boolean isUnlikeAcross(WheelEndView end, String... states) {
-    Optional<WheelEndView> across = end(end.path().partner());
-    return across.isPresent()
-        && Stream.of(states)
-            .allMatch(state -> isStated(end.state(state)) && isStated(across.get().state(state)))
-        && Stream.of(states).anyMatch(state -> !end.state(state).equals(across.get().state(state)));
+  Replacements replacements() {
+    return replacements;
   }
 
-  private static boolean isStated(String state) {
-    return !state.isEmpty() && !state.equals("unknown");
+  /** Speaks every sentence that holds: first of what was found, then of what follows from it. */
+  void goOver() {
+    for (WheelEndView end : ends) {
+      for (List<Facts> parts : end.parts()) {
+        for (Facts part : parts) {
+          goOver(part);
+        }
+      }
+    }
+    while (!toFollow.isEmpty()) {
+      follow(toFollow.pop());
+    }
   }
 
-  boolean isBeyond(String limit, WheelEndView end, Facts part) {
-    return measure.against(limit, end, part) == Held.BEYOND;
+  private void goOver(Facts part) {
+    for (Sentence sentence : Trade.sentences(part.kind())) {
+      if (sentence.subject().holds(this, part)) {
+        for (Effect effect : sentence.effects()) {
+          speak(sentence.subject(), effect, part);
+        }
+      }
+    }
+  }
+
+  private void speak(Subject subject, Effect effect, Facts part) {
+    if (effect.target().isEmpty()) {
+      say(Said.of(effect, part, subject.limits(), Said.FIRST_HAND));
+      part.findings().answer(subject.signs());
+      return;
+    }
+    for (Facts target : candidates(effect, part.end())) {
+      boolean isThere = !effect.sameStation() || target.station() == part.station();
+      if (isThere && effect.target().get().holds(this, target)) {
+        say(Said.of(effect, target, target == part ? subject.limits() : 0, Said.FIRST_HAND));
+        part.findings().answer(subject.signs());
+      }
+    }
+  }
+
+  /** What follows from a part that does not go back, once for its kind and wheel end. */
+  private void follow(Facts part) {
+    int cause = Replacements.number(part.end(), part.kind());
+    for (Effect effect : Trade.consequences(part.kind())) {
+      for (Facts target : candidates(effect, part.end())) {
+        if (effect.target().orElseThrow().holds(this, target)) {
+          Said said = Said.of(effect, target, 0, cause);
+          replacements.follow(said);
+          say(said);
+        }
+      }
+    }
+  }
+
+  private static List<Facts> candidates(Effect effect, WheelEndView end) {
+    @Nullable WheelEndView there = effect.across() ? end.across() : end;
+    return there == null ? List.of() : there.parts(effect.target().orElseThrow().kind());
+  }
+
+  private void say(Said said) {
+    Facts part = said.on();
+    boolean firstHandBefore = part.findings().isReplacedFirstHand();
+    part.findings().say(said);
+    if (part.findings().isReplacedFirstHand() && !firstHandBefore) {
+      replacements.replace(part);
+    }
+    if (said.isReplacement() && replacements.note(Replacements.number(part.end(), part.kind()))) {
+      toFollow.push(part);
+    }
   }
 }

@@ -7,6 +7,7 @@ import static org.brakerules.benchmark.oracle.Effect.hold;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -24,10 +25,10 @@ import static org.brakerules.model.part.PartKind.SPIDER;
 import static org.brakerules.model.reading.Station.ADJUSTER;
 import static org.brakerules.model.reading.Station.HEAD_END;
 import static org.brakerules.model.reading.Station.SPLINE_END;
+import static org.brakerules.model.reading.Station.TUBE;
 
 import java.util.List;
 import org.brakerules.benchmark.oracle.Trade.Group;
-import org.brakerules.model.layout.CamshaftLayout;
 
 /** Camshaft, bushings, seals, the bracket that carries them, and the grease fittings. */
 final class CamshaftParts {
@@ -85,175 +86,212 @@ final class CamshaftParts {
               wheel-on | on-demand |  | purgeSideDry
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              CAMSHAFT,
-              """
-              end-play.max | endPlay | at most 0.030 in | spline-end dial-indicator feeler-gauge | layout.camshaft=tube/split |
-              end-play.min | endPlay | at least 0.005 in | spline-end dial-indicator feeler-gauge | layout.camshaft=tube/split |
-              spline-backlash.max | splineBacklash | at most 0.020 in | spline-pitch-radius dial-indicator |  |
-              rotation.max | rotation | at most 120 deg | protractor |  | only:quebec law:quebec
-              """),
-          Figure.read(
-              CAMSHAFT_BUSHING,
-              """
-              radial-play.max | radialPlay | at most 0.020 in | dial-indicator-lifted-by-hand bore-less-journal | layout.camshaft=tube/split |
-              """));
-
   /** Both bushings of a tube sit in it; the one at the spline always sits in tube or bracket. */
-  private static final Subject IN_BRACKET =
-      any(CAMSHAFT_BUSHING)
-          .with(
-              (bench, end, part) ->
-                  part.part().station() == SPLINE_END
-                      || end.layout().camshaft() == CamshaftLayout.TUBE);
+  private static final Subject HEAD_BUSHING_IN_TUBE =
+      any(CAMSHAFT_BUSHING).at(HEAD_END).where("layout.camshaft=tube");
+
+  private static final Subject SPLINE_BUSHING = any(CAMSHAFT_BUSHING).at(SPLINE_END);
+
+  /** All but O-rings, which have no direction. */
+  private static final Subject LIP_SEAL = any(CAMSHAFT_SEAL).unless("part.kind=o-ring");
+
+  /**
+   * Every lip of a tube faces the adjuster, and so does every lip at a split layout's spider. At a
+   * split layout's bracket and in a closed layout the maker alone says.
+   */
+  private static final Subject REVERSED = LIP_SEAL.where("part.lip=toward-head");
 
   private static final List<Sentence> CAMSHAFT_SENTENCES =
       List.of(
-          when(any(CAMSHAFT).missing(), replace()),
-          when(any(CAMSHAFT).where("part.hand=left; layout.camshaftHand=right"), hold()),
-          when(any(CAMSHAFT).where("part.hand=right; layout.camshaftHand=left"), hold()),
-          when(any(CAMSHAFT).seen("rollerOutOfCrook"), hold()),
+          when(any(CAMSHAFT).missing(), replace("CAMSHAFT-400")),
+          when(
+              any(CAMSHAFT).where("part.hand=left; layout.camshaftHand=right"),
+              hold("CAMSHAFT-320")),
+          when(
+              any(CAMSHAFT).where("part.hand=right; layout.camshaftHand=left"),
+              hold("CAMSHAFT-330")),
+          when(any(CAMSHAFT).seen("rollerOutOfCrook"), hold("CAMSHAFT-340")),
+          when(any(CAMSHAFT).seen("wearToNose"), hold("CAMSHAFT-220")),
+          when(any(CAMSHAFT).seen("rollerPastNose"), hold("CAMSHAFT-230")),
           when(
               any(CAMSHAFT).seen("rollerPastNose", "wearToNose"),
-              hold(),
-              replace(),
-              replace().of(old(CAM_ROLLER)),
-              look("thickness").of(old(LINING)),
-              look("diameter").of(old(DRUM))),
+              replace("CAMSHAFT-240"),
+              replace("CAMSHAFT-250").of(old(CAM_ROLLER)),
+              look("CAMSHAFT-260", "thickness").of(old(LINING)),
+              look("CAMSHAFT-270", "diameter").of(old(DRUM))),
           when(
               any(CAMSHAFT).beyond("rotation.max"),
-              hold(),
-              look("wearToNose"),
-              look("thickness").of(old(LINING)),
-              look("diameter").of(old(DRUM))),
-          when(any(CAMSHAFT).beyond("end-play.max", "end-play.min"), adjust()),
-          when(any(CAMSHAFT).seen("crack", "flat", "groove", "spalling"), replace()),
-          when(any(CAMSHAFT).seen("dents"), replace(), replace().of(old(CAM_ROLLER))),
-          when(any(CAMSHAFT).seen("rust"), look("pitsAfterCleaning")),
-          when(any(CAMSHAFT).seen("rust").notSeen("pitsAfterCleaning"), clean()),
-          when(any(CAMSHAFT).seen("pitsAfterCleaning"), replace()),
+              hold("CAMSHAFT-280"),
+              look("CAMSHAFT-300", "thickness").of(old(LINING)),
+              look("CAMSHAFT-310", "diameter").of(old(DRUM))),
+          when(old(CAMSHAFT).beyond("rotation.max"), look("CAMSHAFT-290", "wearToNose")),
+          when(any(CAMSHAFT).beyond("end-play.max"), adjust("CAMSHAFT-010")),
+          when(any(CAMSHAFT).beyond("end-play.min"), adjust("CAMSHAFT-020")),
+          when(any(CAMSHAFT).seen("crack"), replace("CAMSHAFT-180")),
+          when(any(CAMSHAFT).seen("flat", "groove", "spalling"), replace("CAMSHAFT-150")),
           when(
-              any(CAMSHAFT).seen("journalWorn", "journalStepped", "journalPitted", "sealGroove"),
-              replace()),
-          when(any(CAMSHAFT).seen("ringGrooveRounded"), replace()),
-          when(any(CAMSHAFT).seen("bent", "wobblesInNewBushings"), replace()),
-          when(any(CAMSHAFT).notSeen("turnsFreely"), again(), look("bent").of(CAMSHAFT_BRACKET)),
+              any(CAMSHAFT).seen("dents"),
+              replace("CAMSHAFT-160"),
+              replace("CAMSHAFT-170").of(old(CAM_ROLLER))),
+          when(
+              any(CAMSHAFT).seen("rust"),
+              clean("CAMSHAFT-190"),
+              look("CAMSHAFT-200", "pitsAfterCleaning")),
+          when(any(CAMSHAFT).seen("pitsAfterCleaning"), replace("CAMSHAFT-210")),
+          when(
+              any(CAMSHAFT).seen("journalWorn", "journalStepped", "journalPitted"),
+              replace("CAMSHAFT-130")),
+          when(any(CAMSHAFT).seen("sealGroove"), replace("CAMSHAFT-140")),
+          when(any(CAMSHAFT).seen("ringGrooveRounded"), replace("CAMSHAFT-030")),
+          when(any(CAMSHAFT).seen("bent"), replace("CAMSHAFT-350")),
+          when(any(CAMSHAFT).seen("wobblesInNewBushings"), replace("CAMSHAFT-360")),
+          when(
+              any(CAMSHAFT).notSeen("turnsFreely"),
+              again("CAMSHAFT-380", "turnsFreely"),
+              look("CAMSHAFT-390", "bent").of(CAMSHAFT_BRACKET)),
           when(
               any(CAMSHAFT).seen("splineTwisted", "splineChipped", "splineCracked"),
-              replace(),
-              look("gearWorn").of(SLACK_ADJUSTER)),
+              replace("CAMSHAFT-050")),
           when(
-              old(CAMSHAFT).seen("adjusterMovesFirst"),
-              replace(),
-              look("gearWorn").of(SLACK_ADJUSTER)),
-          when(
-              any(CAMSHAFT).beyond("spline-backlash.max"),
-              replace().of(old(CAMSHAFT)),
-              again().of(fresh(CAMSHAFT)),
-              look("gearWorn").of(SLACK_ADJUSTER)),
+              any(CAMSHAFT)
+                  .seen("adjusterMovesFirst", "splineTwisted", "splineChipped", "splineCracked"),
+              look("CAMSHAFT-070", "gearWorn").of(SLACK_ADJUSTER)),
+          when(old(CAMSHAFT).seen("adjusterMovesFirst"), replace("CAMSHAFT-040")),
           when(
               fresh(CAMSHAFT).seen("adjusterMovesFirst"),
-              again(),
-              look("gearWorn").of(SLACK_ADJUSTER)),
-          when(any(CAMSHAFT).renewed(), replace().of(old(CAMSHAFT_BUSHING))),
-          when(fresh(CAMSHAFT), replace().of(old(CAMSHAFT_BUSHING))),
-          when(any(CAMSHAFT).renewed(), again().of(fresh(CAMSHAFT_BUSHING))),
-          when(any(CAMSHAFT).renewed(), replace().of(old(CAMSHAFT_SEAL))),
-          when(any(CAMSHAFT).renewed(), again().of(fresh(CAMSHAFT_SEAL))),
-          when(any(CAMSHAFT).disturbed(), replace().of(old(CAMSHAFT_SEAL))));
+              again("CAMSHAFT-090", "adjusterMovesFirst")),
+          when(old(CAMSHAFT).beyond("spline-backlash.max"), replace("CAMSHAFT-060")),
+          when(
+              fresh(CAMSHAFT).beyond("spline-backlash.max"),
+              again("CAMSHAFT-100", "splineBacklash")),
+          when(
+              any(CAMSHAFT).beyond("spline-backlash.max"),
+              look("CAMSHAFT-080", "gearWorn").of(SLACK_ADJUSTER)),
+          when(fresh(CAMSHAFT), replace("CAMSHAFT-BUSHING-180").of(old(CAMSHAFT_BUSHING))),
+          whenRenewed(
+              CAMSHAFT,
+              replace("CAMSHAFT-BUSHING-020").of(old(CAMSHAFT_BUSHING)),
+              again("CAMSHAFT-BUSHING-150", "radialPlay").of(fresh(CAMSHAFT_BUSHING)),
+              replace("CAMSHAFT-SEAL-020").of(old(CAMSHAFT_SEAL)),
+              again("CAMSHAFT-SEAL-190", "cut").of(fresh(CAMSHAFT_SEAL))),
+          when(any(CAMSHAFT).disturbed(), replace("CAMSHAFT-SEAL-010").of(old(CAMSHAFT_SEAL))));
 
   private static final List<Sentence> BUSHING_SENTENCES =
       List.of(
-          when(any(CAMSHAFT_BUSHING).missing(), replace()),
-          when(any(CAMSHAFT_BUSHING).with(Contradicting::journal), again()),
+          when(any(CAMSHAFT_BUSHING).missing(), replace("CAMSHAFT-BUSHING-160")),
+          when(
+              any(CAMSHAFT_BUSHING).with(Contradicting::journal),
+              again("CAMSHAFT-BUSHING-190", "radialPlay")),
           when(
               old(CAMSHAFT_BUSHING).beyond("radial-play.max"),
-              replace().of(old(CAMSHAFT_BUSHING)),
-              look("journalWorn").of(old(CAMSHAFT)),
-              look("journalStepped").of(old(CAMSHAFT)),
-              look("journalPitted").of(old(CAMSHAFT))),
+              replace("CAMSHAFT-BUSHING-010").of(old(CAMSHAFT_BUSHING)),
+              look("CAMSHAFT-120", "journalWorn").of(old(CAMSHAFT))),
           when(
               fresh(CAMSHAFT_BUSHING).beyond("radial-play.max"),
-              again().of(fresh(CAMSHAFT_BUSHING)),
-              replace().of(old(CAMSHAFT))),
-          when(fresh(CAMSHAFT_BUSHING), look("wobblesInNewBushings").of(CAMSHAFT)),
-          when(fresh(CAMSHAFT_BUSHING).seen("wornToOneSide"), replace()),
-          when(old(CAMSHAFT_BUSHING).seen("rough", "torn"), replace().of(old(CAMSHAFT_BUSHING))),
-          when(fresh(CAMSHAFT_BUSHING).seen("rough", "torn"), replace()),
-          when(any(CAMSHAFT_BUSHING).seen("turnsInBore"), replace()),
+              again("CAMSHAFT-BUSHING-140", "radialPlay").of(fresh(CAMSHAFT_BUSHING)),
+              replace("CAMSHAFT-110").of(old(CAMSHAFT))),
+          when(fresh(CAMSHAFT_BUSHING), look("CAMSHAFT-370", "wobblesInNewBushings").of(CAMSHAFT)),
+          when(fresh(CAMSHAFT_BUSHING).seen("wornToOneSide"), replace("CAMSHAFT-BUSHING-170")),
           when(
-              any(CAMSHAFT_BUSHING).seen("turnsInBore").where("layout.camshaft=tube"),
-              look("bushingBoreWorn").of(CAMSHAFT_BRACKET)),
+              old(CAMSHAFT_BUSHING).seen("rough", "torn"),
+              replace("CAMSHAFT-BUSHING-030").of(old(CAMSHAFT_BUSHING))),
+          when(fresh(CAMSHAFT_BUSHING).seen("rough", "torn"), replace("CAMSHAFT-BUSHING-040")),
+          when(any(CAMSHAFT_BUSHING).seen("turnsInBore"), replace("CAMSHAFT-BUSHING-050")),
           when(
-              any(CAMSHAFT_BUSHING).seen("turnsInBore").at(SPLINE_END),
-              look("bushingBoreWorn").of(CAMSHAFT_BRACKET)),
+              SPLINE_BUSHING.seen("turnsInBore"),
+              look("CAMSHAFT-BUSHING-080", "bushingBoreWorn").of(CAMSHAFT_BRACKET)),
           when(
-              any(CAMSHAFT_BUSHING)
-                  .seen("turnsInBore")
-                  .at(HEAD_END)
-                  .with((bench, end, part) -> end.layout().camshaft() != CamshaftLayout.TUBE),
-              look("bushingBoreWorn").of(SPIDER)),
+              any(CAMSHAFT_BUSHING).seen("turnsInBore").at(HEAD_END).unless("layout.camshaft=tube"),
+              look("CAMSHAFT-BUSHING-070", "bushingBoreWorn").of(SPIDER)),
           when(
               any(CAMSHAFT_BUSHING)
                   .seen("turnsInBore")
                   .at(HEAD_END)
-                  .with((bench, end, part) -> end.layout().camshaft() != CamshaftLayout.SPLIT),
-              look("bushingBoreWorn").of(CAMSHAFT_BRACKET)),
-          when(fresh(CAMSHAFT_BUSHING).seen("greaseHoleOutOfLine", "wrongDepth"), adjust()),
-          when(old(CAMSHAFT_BUSHING).seen("greaseHoleOutOfLine", "wrongDepth"), replace()),
-          when(any(CAMSHAFT_BUSHING).renewed(), replace().of(old(CAMSHAFT_SEAL))),
-          when(any(CAMSHAFT_BUSHING).renewed(), again().of(fresh(CAMSHAFT_SEAL))));
+                  .unless("layout.camshaft=split"),
+              look("CAMSHAFT-BUSHING-060", "bushingBoreWorn").of(CAMSHAFT_BRACKET)),
+          when(
+              fresh(CAMSHAFT_BUSHING).seen("greaseHoleOutOfLine", "wrongDepth"),
+              adjust("CAMSHAFT-BUSHING-120")),
+          when(
+              old(CAMSHAFT_BUSHING).seen("greaseHoleOutOfLine", "wrongDepth"),
+              replace("CAMSHAFT-BUSHING-130")),
+          whenRenewed(
+              CAMSHAFT_BUSHING,
+              replace("CAMSHAFT-SEAL-030").of(old(CAMSHAFT_SEAL)),
+              again("CAMSHAFT-SEAL-200", "cut").of(fresh(CAMSHAFT_SEAL))));
 
   private static final List<Sentence> SEAL_SENTENCES =
       List.of(
-          when(any(CAMSHAFT_SEAL).missing(), replace()),
-          when(any(CAMSHAFT_SEAL).seen("cut", "worn"), replace()),
-          when(old(CAMSHAFT_SEAL).where("part.kind=o-ring").disturbed(), replace()),
-          when(fresh(CAMSHAFT_SEAL).with(CamshaftParts::isReversed), replace()),
+          when(any(CAMSHAFT_SEAL).missing(), replace("CAMSHAFT-SEAL-180")),
+          when(any(CAMSHAFT_SEAL).seen("cut", "worn"), replace("CAMSHAFT-SEAL-050")),
           when(
-              old(CAMSHAFT_SEAL).with(CamshaftParts::isReversed),
-              replace(),
-              look("greaseSoaked").of(old(LINING)),
-              look("soaked").of(old(DRUM))),
+              old(CAMSHAFT_SEAL).where("part.kind=o-ring").disturbed(),
+              replace("CAMSHAFT-SEAL-040")),
+          when(REVERSED.at(HEAD_END).where("layout.camshaft=tube"), replace("CAMSHAFT-SEAL-060")),
+          when(REVERSED.at(SPLINE_END).where("layout.camshaft=tube"), replace("CAMSHAFT-SEAL-070")),
+          when(REVERSED.at(HEAD_END).where("layout.camshaft=split"), replace("CAMSHAFT-SEAL-080")),
           when(
-              fresh(CAMSHAFT_SEAL).with(CamshaftParts::isAsMakerShows),
-              look("lipUnlikeMakerShows")),
+              REVERSED.at(HEAD_END).where("layout.camshaft=tube/split; part.condition=as-found"),
+              look("CAMSHAFT-SEAL-120", "greaseSoaked").of(old(LINING)),
+              look("CAMSHAFT-SEAL-130", "soaked").of(old(DRUM))),
           when(
-              any(CAMSHAFT_SEAL).seen("lipUnlikeMakerShows").with(CamshaftParts::hasLip),
-              replace()));
+              REVERSED.at(SPLINE_END).where("layout.camshaft=tube; part.condition=as-found"),
+              look("CAMSHAFT-SEAL-140", "greaseSoaked").of(old(LINING)),
+              look("CAMSHAFT-SEAL-150", "soaked").of(old(DRUM))),
+          when(
+              LIP_SEAL.at(SPLINE_END).where("layout.camshaft=split; part.condition=new"),
+              look("CAMSHAFT-SEAL-100", "lipUnlikeMakerShows")),
+          when(
+              LIP_SEAL.where("layout.camshaft=closed; part.condition=new"),
+              look("CAMSHAFT-SEAL-110", "lipUnlikeMakerShows")),
+          when(LIP_SEAL.seen("lipUnlikeMakerShows"), replace("CAMSHAFT-SEAL-090")),
+          when(
+              LIP_SEAL.seen("lipUnlikeMakerShows").at(HEAD_END).where("part.condition=as-found"),
+              look("CAMSHAFT-SEAL-160", "greaseSoaked").of(old(LINING)),
+              look("CAMSHAFT-SEAL-170", "soaked").of(old(DRUM))));
 
   private static final List<Sentence> BRACKET_AND_FITTING_SENTENCES =
       List.of(
-          when(any(CAMSHAFT_BRACKET).missing(), replace()),
+          when(any(CAMSHAFT_BRACKET).missing(), replace("CAMSHAFT-BRACKET-050")),
           when(
-              any(CAMSHAFT_BRACKET)
-                  .seen("cracked", "bent", "rustedThrough", "loose", "sealBoreWorn"),
-              replace()),
-          when(any(CAMSHAFT_BRACKET).seen("bushingBoreWorn"), replace(), replace().of(IN_BRACKET)),
-          when(any(CAMSHAFT_BRACKET).renewed(), replace().of(IN_BRACKET)),
-          when(any(GREASE_FITTING).missing(), replace()),
-          when(any(GREASE_FITTING).seen("blocked"), clean()),
-          when(any(GREASE_FITTING).seen("takesNoGrease"), again()),
+              any(CAMSHAFT_BRACKET).seen("cracked", "bent", "rustedThrough"),
+              replace("CAMSHAFT-BRACKET-010")),
+          when(any(CAMSHAFT_BRACKET).seen("loose"), replace("CAMSHAFT-BRACKET-020")),
+          when(any(CAMSHAFT_BRACKET).seen("sealBoreWorn"), replace("CAMSHAFT-BRACKET-030")),
           when(
-              any(GREASE_FITTING).seen("takesNoGrease").where("part.station=tube"),
-              look("greaseHoleOutOfLine").of(CAMSHAFT_BUSHING),
-              look("lip").of(old(CAMSHAFT_SEAL).at(SPLINE_END))),
+              any(CAMSHAFT_BRACKET).seen("bushingBoreWorn"),
+              replace("CAMSHAFT-BRACKET-040"),
+              replace("CAMSHAFT-BUSHING-090").of(SPLINE_BUSHING),
+              replace("CAMSHAFT-BUSHING-100").of(HEAD_BUSHING_IN_TUBE)),
+          whenRenewed(
+              CAMSHAFT_BRACKET,
+              replace("CAMSHAFT-BRACKET-060").of(SPLINE_BUSHING),
+              replace("CAMSHAFT-BRACKET-070").of(HEAD_BUSHING_IN_TUBE)),
+          when(any(GREASE_FITTING).missing(), replace("GREASE-FITTING-010")),
+          when(any(GREASE_FITTING).seen("blocked"), clean("GREASE-FITTING-020")),
+          when(
+              any(GREASE_FITTING).seen("takesNoGrease", "hardGrease"), clean("GREASE-FITTING-030")),
           when(
               any(GREASE_FITTING).seen("takesNoGrease"),
-              look("greaseHoleOutOfLine").of(CAMSHAFT_BUSHING).atSameStation(),
-              look("lip").of(old(CAMSHAFT_SEAL)).atSameStation()),
+              again("GREASE-FITTING-040", "takesNoGrease"),
+              look("GREASE-FITTING-060", "greaseHoleOutOfLine")
+                  .of(CAMSHAFT_BUSHING)
+                  .atSameStation(),
+              look("GREASE-FITTING-080", "lip").of(LIP_SEAL).atSameStation()),
+          when(
+              any(GREASE_FITTING).seen("takesNoGrease").at(TUBE),
+              look("GREASE-FITTING-050", "greaseHoleOutOfLine").of(CAMSHAFT_BUSHING),
+              look("GREASE-FITTING-070", "lip").of(LIP_SEAL.at(SPLINE_END))),
           when(
               any(GREASE_FITTING).seen("takesNoGrease").at(ADJUSTER),
-              look("takesNoGrease").of(SLACK_ADJUSTER)),
-          when(any(GREASE_FITTING).seen("hardGrease"), clean()),
-          when(any(GREASE_FITTING).seen("purgeSideDry"), again()));
+              look("GREASE-FITTING-090", "takesNoGrease").of(SLACK_ADJUSTER)),
+          when(
+              any(GREASE_FITTING).seen("purgeSideDry"),
+              again("GREASE-FITTING-100", "purgeSideDry")));
 
   static final Group GROUP =
       new Group(
           POINTS,
-          FIGURES,
           join(
               CAMSHAFT_SENTENCES,
               BUSHING_SENTENCES,
@@ -261,26 +299,4 @@ final class CamshaftParts {
               BRACKET_AND_FITTING_SENTENCES));
 
   private CamshaftParts() {}
-
-  /** Every lip of a tube faces the adjuster, and so does every lip at a split layout's spider. */
-  private static boolean isReversed(Bench bench, WheelEndView end, Facts part) {
-    boolean ruled =
-        end.layout().camshaft() == CamshaftLayout.TUBE
-            || (end.layout().camshaft() == CamshaftLayout.SPLIT
-                && part.part().station() == HEAD_END);
-    return ruled && hasLip(bench, end, part) && part.state("lip").equals("toward-head");
-  }
-
-  private static boolean hasLip(Bench bench, WheelEndView end, Facts part) {
-    return !part.state("kind").equals("o-ring");
-  }
-
-  /** At a split layout's bracket and in a closed layout the maker alone says. */
-  private static boolean isAsMakerShows(Bench bench, WheelEndView end, Facts part) {
-    boolean byMaker =
-        end.layout().camshaft() == CamshaftLayout.CLOSED
-            || (end.layout().camshaft() == CamshaftLayout.SPLIT
-                && part.part().station() == SPLINE_END);
-    return byMaker && hasLip(bench, end, part);
-  }
 }

@@ -45,219 +45,234 @@ final class Causes {
 
   private static final String AUTOMATIC = "layout.adjuster=automatic-pawl/automatic-clutch";
 
-  /** The camshaft seal that keeps the grease from the drum, and the one that lets it out. */
-  private static final Subject LIP_SEAL =
-      old(CAMSHAFT_SEAL).where("part.kind=one-lip/main-and-dust-lip");
+  private static final Subject AUTOMATIC_ADJUSTER = any(SLACK_ADJUSTER).where(AUTOMATIC);
+
+  /** The camshaft seals that have a lip, as they were found. */
+  private static final Subject LIP_SEAL = old(CAMSHAFT_SEAL).unless("part.kind=o-ring");
+
+  private static final Subject FITTING_OF_SHAFT =
+      any(GREASE_FITTING).unless("part.station=adjuster");
 
   private static final List<Sentence> LINING_PATTERNS =
       List.of(
           when(
               any(LINING).seen("edgesDiffer"),
-              look("taper").of(old(DRUM)),
-              look("radialPlay").of(any(CAMSHAFT_BUSHING).at(HEAD_END)),
-              look("faceOutOfSquare").of(SPIDER),
-              look("webBent").of(old(SHOE)).atSameStation(),
-              look("tableBent").of(old(SHOE)).atSameStation(),
-              look("looseAsFound").of(old(HUB))),
+              look("CAUSE-010", "taper").of(old(DRUM)),
+              look("CAUSE-030", "faceOutOfSquare").of(SPIDER)),
+          when(
+              any(LINING).seen("edgesDiffer", "thinnerThanMate"),
+              look("CAUSE-020", "radialPlay").of(old(CAMSHAFT_BUSHING).at(HEAD_END))),
+          when(
+              any(LINING).seen("edgesDiffer", "cornerThin"),
+              look("CAUSE-040", "webBent").of(old(SHOE)).atSameStation()),
+          when(
+              any(LINING).seen("edgesDiffer", "touchesInPlaces"),
+              look("CAUSE-050", "tableBent").of(old(SHOE)).atSameStation()),
+          when(
+              any(LINING).seen("edgesDiffer", "edgeRidge", "oilSoaked", "grabs"),
+              look("HUB-080", "looseAsFound").of(old(HUB))),
+          when(
+              any(LINING).seen("cornerThin", "onlyThisWorn"),
+              look("CAUSE-060", "off").of(old(SHOE_RETAINING_SPRING)),
+              look("CAUSE-070", "broken").of(old(SHOE_RETAINING_SPRING))),
           when(
               any(LINING).seen("cornerThin"),
-              look("webBent").of(old(SHOE)).atSameStation(),
-              look("off").of(old(SHOE_RETAINING_SPRING)),
-              look("broken").of(old(SHOE_RETAINING_SPRING)),
-              look("cocked").of(old(CAM_ROLLER)).atSameStation(),
-              look("pocketWornOneWeb").of(old(SHOE)).atSameStation(),
-              look("anchorEndWornOneWeb").of(old(SHOE)).atSameStation(),
-              look("groove").of(old(ANCHOR_PIN)).atSameStation()),
+              look("CAUSE-080", "cocked").of(old(CAM_ROLLER)).atSameStation(),
+              look("CAUSE-090", "pocketWornOneWeb").of(old(SHOE)).atSameStation(),
+              look("CAUSE-100", "anchorEndWornOneWeb").of(old(SHOE)).atSameStation()),
           when(
-              any(LINING).seen("camEndThin"),
-              look("freeStroke").of(CHAMBER),
-              look("diameter").of(old(DRUM)),
-              look("sizeUnlikeDrum"),
-              look("span").of(old(SHOE)).atSameStation()),
+              any(LINING).seen("cornerThin", "anchorEndThin"),
+              look("CAUSE-110", "groove").of(old(ANCHOR_PIN)).atSameStation()),
           when(
-              any(LINING).seen("anchorEndThin"),
-              look("groove").of(old(ANCHOR_PIN)).atSameStation(),
-              look("freeStroke").of(CHAMBER),
-              look("span").of(old(SHOE)).atSameStation(),
-              look("seized").of(old(ANCHOR_PIN)),
-              look("stretched").of(old(RETURN_SPRING))),
+              any(LINING).seen("camEndThin", "anchorEndThin"),
+              look("CAUSE-120", "freeStroke").of(CHAMBER),
+              look("CAUSE-150", "span").of(old(SHOE)).atSameStation()),
+          when(any(LINING).seen("camEndThin"), look("CAUSE-130", "diameter").of(old(DRUM))),
           when(
-              any(LINING).seen("thinnerThanMate"),
-              look("radialPlay").of(any(CAMSHAFT_BUSHING).at(HEAD_END)),
-              look("seized").of(old(ANCHOR_PIN)),
-              look("stretched").of(old(RETURN_SPRING)),
-              look("codesDiffer"),
-              look("seizedAsFound").of(old(CAM_ROLLER)),
-              look("flat").of(old(CAM_ROLLER))),
+              any(LINING).seen("camEndThin", "touchesInPlaces"),
+              look("CAUSE-140", "sizeUnlikeDrum")),
           when(
-              any(LINING).seen("onlyThisWorn"),
-              look("off").of(old(SHOE_RETAINING_SPRING)),
-              look("broken").of(old(SHOE_RETAINING_SPRING)),
-              look("stretched").of(old(RETURN_SPRING)),
-              look("turnsFreely").of(CAMSHAFT)),
+              any(LINING).seen("anchorEndThin", "thinnerThanMate"),
+              look("CAUSE-160", "seized").of(old(ANCHOR_PIN))),
+          when(
+              any(LINING).seen("anchorEndThin", "thinnerThanMate", "onlyThisWorn"),
+              look("CAUSE-170", "stretched").of(old(RETURN_SPRING))),
+          when(
+              any(LINING).seen("thinnerThanMate", "unlikePartner"),
+              look("CAUSE-180", "codesDiffer")),
+          when(
+              any(LINING).seen("thinnerThanMate", "grabs"),
+              look("CAUSE-190", "seizedAsFound").of(old(CAM_ROLLER)),
+              look("CAUSE-200", "flat").of(old(CAM_ROLLER))),
+          when(
+              any(LINING).seen("onlyThisWorn", "unlikePartner"),
+              look("CAUSE-210", "turnsFreely").of(CAMSHAFT)),
           when(
               any(LINING).seen("unlikePartner"),
-              look("codesDiffer"),
-              look("turnsFreely").of(CAMSHAFT),
-              look("pressureUnlikePartner").of(CHAMBER),
-              look("hexMoves").of(any(SLACK_ADJUSTER).where(AUTOMATIC)),
-              look("appliedStroke").of(CHAMBER).acrossAxle(),
-              look("hexMoves").of(any(SLACK_ADJUSTER).where(AUTOMATIC)).acrossAxle(),
-              look("turnsFreely").of(CAMSHAFT).acrossAxle()),
+              look("CAUSE-220", "pressureUnlikePartner").of(CHAMBER),
+              look("CAUSE-230", "hexMoves").of(AUTOMATIC_ADJUSTER),
+              look("CAUSE-240", "appliedStroke").of(CHAMBER).acrossAxle(),
+              look("CAUSE-250", "hexMoves").of(AUTOMATIC_ADJUSTER).acrossAxle(),
+              look("CAUSE-260", "turnsFreely").of(CAMSHAFT).acrossAxle()),
           when(
               any(LINING).seen("axleWornMore"),
-              look("sizeUnlikeList").of(CHAMBER),
-              look("pressureUnlikeOtherAxle").of(CHAMBER)),
+              look("CAUSE-270", "sizeUnlikeList").of(CHAMBER),
+              look("CAUSE-280", "pressureUnlikeOtherAxle").of(CHAMBER)),
           when(
               any(LINING).seen("edgeRidge"),
-              look("notSeated").of(DRUM),
-              look("runOut").of(DRUM),
-              look("unlikeMate").of(SHOE).atSameStation(),
-              look("looseAsFound").of(old(HUB))),
+              look("CAUSE-290", "notSeated").of(DRUM),
+              look("CAUSE-310", "runOut").of(DRUM),
+              look("CAUSE-300", "unlikeMate").of(SHOE).atSameStation()),
           when(
-              any(LINING).seen("touchesInPlaces"),
-              look("tableBent").of(old(SHOE)).atSameStation(),
-              look("sizeUnlikeDrum"),
-              look("outOfRound").of(old(DRUM))),
+              any(LINING).seen("touchesInPlaces", "grabs"),
+              look("CAUSE-320", "outOfRound").of(old(DRUM))),
           when(
               any(LINING).seen("crackedAtBoltHoles", "liftedFromTable"),
-              look("rustUnderLining").of(old(SHOE)).atSameStation()),
+              look("CAUSE-370", "rustUnderLining").of(old(SHOE)).atSameStation()),
           when(
               any(LINING).seen("grabs"),
-              look("freeStroke").of(CHAMBER),
-              look("looseAsFound").of(old(HUB)),
-              look("flat").of(old(CAM_ROLLER)),
-              look("seizedAsFound").of(old(CAM_ROLLER)),
-              look("flat").of(old(CAMSHAFT)),
-              look("outOfRound").of(old(DRUM))));
+              look("CAUSE-380", "freeStroke").of(CHAMBER),
+              look("CAUSE-390", "flat").of(old(CAMSHAFT))));
 
   private static final List<Sentence> GREASE_AND_OIL =
       List.of(
           when(
               any(LINING).seen("greaseSoaked"),
-              look("purgeSideDry").of(any(GREASE_FITTING).where("part.station=not adjuster")),
-              look("lip").of(LIP_SEAL),
-              look("worn").of(old(CAMSHAFT_SEAL).at(HEAD_END)),
-              look("sealGroove").of(old(CAMSHAFT)),
-              look("leaking").of(WHEEL_SEAL)),
+              look("CAUSE-330", "purgeSideDry").of(FITTING_OF_SHAFT),
+              look("CAUSE-340", "lip").of(LIP_SEAL),
+              look("CAUSE-350", "worn").of(old(CAMSHAFT_SEAL).at(HEAD_END)),
+              look("CAUSE-360", "sealGroove").of(old(CAMSHAFT))),
+          when(
+              any(LINING).seen("oilSoaked", "greaseSoaked"),
+              look("WHEEL-SEAL-080", "leaking").of(old(WHEEL_SEAL))),
           when(
               any(LINING).seen("oilSoaked"),
-              look("leaking").of(WHEEL_SEAL),
-              look("seatGrooved").of(WHEEL_SEAL),
-              look("looseAsFound").of(old(HUB)),
-              look("gasketLeak").of(HUB),
-              look("ventBlocked").of(HUB),
-              look("overfilled").of(HUB)),
+              look("WHEEL-SEAL-090", "seatGrooved").of(WHEEL_SEAL),
+              look("HUB-090", "gasketLeak").of(HUB),
+              look("HUB-100", "ventBlocked").of(HUB),
+              look("HUB-110", "overfilled").of(HUB)),
           when(
               fresh(WHEEL_SEAL).seen("leaking"),
-              look("ventBlocked").of(HUB),
-              look("endPlay").of(HUB),
-              look("cocked"),
-              look("seatGrooved")),
+              look("WHEEL-SEAL-100", "ventBlocked").of(HUB),
+              look("WHEEL-SEAL-110", "endPlay").of(HUB),
+              look("WHEEL-SEAL-120", "cocked"),
+              look("WHEEL-SEAL-130", "seatGrooved")),
           when(
               any(GREASE_FITTING).seen("hardGrease", "purgeSideDry"),
-              look("greaseHoleOutOfLine").of(CAMSHAFT_BUSHING).atSameStation()),
+              look("CAUSE-650", "greaseHoleOutOfLine").of(CAMSHAFT_BUSHING).atSameStation()),
           when(
               any(GREASE_FITTING).seen("hardGrease", "purgeSideDry").at(TUBE),
-              look("greaseHoleOutOfLine").of(CAMSHAFT_BUSHING),
-              look("lip").of(LIP_SEAL.at(SPLINE_END))),
-          when(any(GREASE_FITTING).seen("hardGrease"), look("blocked")),
-          when(any(GREASE_FITTING).seen("purgeSideDry"), look("takesNoGrease")),
-          when(any(CAMSHAFT).seen("journalWorn"), look("takesNoGrease").of(GREASE_FITTING)));
+              look("CAUSE-660", "greaseHoleOutOfLine").of(CAMSHAFT_BUSHING),
+              look("CAUSE-670", "lip").of(LIP_SEAL.at(SPLINE_END))),
+          when(any(GREASE_FITTING).seen("hardGrease"), look("CAUSE-640", "blocked")),
+          when(
+              any(GREASE_FITTING).seen("purgeSideDry").where("layout.camshaft=split"),
+              look("CAUSE-680", "takesNoGrease")),
+          when(
+              any(CAMSHAFT).seen("journalWorn"),
+              look("CAUSE-690", "takesNoGrease").of(FITTING_OF_SHAFT)));
 
   private static final List<Sentence> DRUM_PATTERNS =
       List.of(
           when(
               any(DRUM).seen("blue", "heatChecksJoined"),
-              look("drags"),
-              look("diameter"),
-              look("appliedStroke").of(CHAMBER).acrossAxle(),
-              look("hexMoves").of(any(SLACK_ADJUSTER).where(AUTOMATIC)).acrossAxle()),
+              look("CAUSE-400", "drags"),
+              look("CAUSE-410", "diameter"),
+              look("CAUSE-420", "appliedStroke").of(CHAMBER).acrossAxle(),
+              look("CAUSE-430", "hexMoves").of(AUTOMATIC_ADJUSTER).acrossAxle()),
           when(
               any(DRUM).seen("hotSpotsSpaced"),
-              look("touchesInPlaces").of(old(LINING)),
-              look("outOfRound")),
-          when(any(DRUM).seen("groovedInRings"), look("overFastener").of(old(LINING))),
-          when(any(DRUM).seen("scored"), look("plugsMissing").of(DUST_SHIELD)),
+              look("CAUSE-440", "touchesInPlaces").of(old(LINING)),
+              look("CAUSE-450", "outOfRound")),
+          when(any(DRUM).seen("groovedInRings"), look("CAUSE-470", "overFastener").of(old(LINING))),
+          when(any(DRUM).seen("scored"), look("CAUSE-480", "plugsMissing").of(DUST_SHIELD)),
           when(
               any(DRUM).seen("drags"),
-              look("notFullyReleased").of(SPRING_BRAKE),
-              look("slowToRelease").of(CHAMBER),
-              look("stretched").of(old(RETURN_SPRING)),
-              look("turnsFreely").of(CAMSHAFT)));
+              look("CAUSE-490", "notFullyReleased").of(SPRING_BRAKE),
+              look("CAUSE-500", "slowToRelease").of(CHAMBER),
+              look("CAUSE-510", "stretched").of(old(RETURN_SPRING)),
+              look("CAUSE-520", "turnsFreely").of(CAMSHAFT)));
 
   private static final List<Sentence> SHOE_PATTERNS =
       List.of(
           when(
-              old(CAM_ROLLER).seen("flat"),
-              look("bent").of(old(ROLLER_CLIP)).atSameStation(),
-              look("stretched").of(old(RETURN_SPRING)),
-              look("stuckAfterCleaning"),
-              look("flat").of(old(CAMSHAFT))),
+              any(CAM_ROLLER).seen("flat"),
+              look("CAUSE-530", "bent").of(old(ROLLER_CLIP)).atSameStation(),
+              look("CAUSE-540", "stretched").of(old(RETURN_SPRING)),
+              look("CAUSE-550", "stuckAfterCleaning"),
+              look("CAUSE-560", "flat").of(old(CAMSHAFT))),
           when(
               any(ANCHOR_PIN).seen("groove"),
-              look("worn").of(old(ANCHOR_PIN_RETAINER)).atSameStation(),
-              look("seized"),
-              look("anchorEndWornOneWeb").of(old(SHOE)).atSameStation()),
-          when(any(RETURN_SPRING).seen("broken"), look("blue").of(old(DRUM)), look("wrongType")));
+              look("CAUSE-590", "worn").of(old(ANCHOR_PIN_RETAINER)).atSameStation(),
+              look("CAUSE-600", "seized"),
+              look("CAUSE-610", "anchorEndWornOneWeb").of(old(SHOE)).atSameStation()),
+          when(
+              any(RETURN_SPRING).seen("broken"),
+              look("CAUSE-620", "blue").of(old(DRUM)),
+              look("CAUSE-630", "wrongType")));
 
   private static final List<Sentence> ROD_AND_SHAFT_PATTERNS =
       List.of(
           when(
               any(CAMSHAFT).seen("wearToNose", "rollerPastNose"),
-              look("sizeUnlikeDrum").of(LINING),
-              look("hexMoves").of(any(SLACK_ADJUSTER).where(AUTOMATIC))),
+              look("CAUSE-570", "sizeUnlikeDrum").of(LINING),
+              look("CAUSE-580", "hexMoves").of(AUTOMATIC_ADJUSTER)),
           when(
               any(CAMSHAFT_BUSHING).seen("wornToOneSide"),
-              look("outOfPlane").of(PUSH_ROD),
-              look("bent").of(CAMSHAFT_BRACKET)),
-          when(any(CLEVIS_PIN).seen("wearSlanting").at(LARGE), look("unlikeOtherSide").of(SPACER)),
+              look("CAUSE-700", "outOfPlane").of(PUSH_ROD),
+              look("CAUSE-710", "bent").of(CAMSHAFT_BRACKET)),
+          when(
+              any(CLEVIS_PIN).seen("wearSlanting").at(LARGE),
+              look("CAUSE-720", "unlikeOtherSide").of(SPACER)),
           when(
               any(PUSH_ROD).seen("bent", "rubbing", "outOfPlane"),
-              look("wrongBracketHoles").of(CHAMBER),
-              look("bent").of(CAMSHAFT_BRACKET),
-              look("unlikeOtherSide").of(SPACER)),
-          when(any(PUSH_ROD).seen("bent", "rubbing"), look("holesOutOfLine").of(SLACK_ADJUSTER)),
+              look("CAUSE-730", "wrongBracketHoles").of(CHAMBER),
+              look("CAUSE-740", "bent").of(CAMSHAFT_BRACKET),
+              look("CAUSE-760", "unlikeOtherSide").of(SPACER)),
+          when(
+              any(PUSH_ROD).seen("bent", "rubbing"),
+              look("CAUSE-750", "holesOutOfLine").of(SLACK_ADJUSTER)),
           when(
               any(SNAP_RING).seen("outOfGroove"),
-              look("outOfPlane").of(PUSH_ROD),
-              look("endPlay").of(CAMSHAFT),
-              look("unlikeOtherSide").of(SPACER)),
+              look("CAUSE-770", "outOfPlane").of(PUSH_ROD),
+              look("CAUSE-780", "endPlay").of(CAMSHAFT),
+              look("CAUSE-790", "unlikeOtherSide").of(SPACER)),
           when(
               any(CAMSHAFT).seen("ringGrooveRounded"),
-              look("outOfPlane").of(PUSH_ROD),
-              look("unlikeOtherSide").of(SPACER)),
+              look("CAUSE-800", "outOfPlane").of(PUSH_ROD),
+              look("CAUSE-810", "unlikeOtherSide").of(SPACER)),
           when(
               any(CAMSHAFT).seen("splineTwisted"),
-              look("looseOnSpline").of(SLACK_ADJUSTER),
-              look("turnsFreely")));
+              look("CAUSE-820", "looseOnSpline").of(SLACK_ADJUSTER),
+              look("CAUSE-830", "turnsFreely")));
 
   private static final List<Sentence> STROKE_PATTERNS =
       List.of(
           when(
               any(CHAMBER).beyond("free-stroke.max").where(AUTOMATIC),
-              look("hexMoves").of(SLACK_ADJUSTER),
-              look("thinnerInOnePlace").of(old(CLEVIS_PIN).at(SMALL))),
+              look("CAUSE-840", "hexMoves").of(SLACK_ADJUSTER),
+              look("CAUSE-850", "thinnerInOnePlace").of(old(CLEVIS_PIN).at(SMALL))),
           when(
               any(SLACK_ADJUSTER).notSeen("hexMoves").where("layout.adjuster=automatic-pawl"),
-              look("teethScored")),
+              look("CAUSE-860", "teethScored")),
           when(
               any(SLACK_ADJUSTER).notSeen("hexMoves").where("layout.adjuster=automatic-clutch"),
-              look("clutchTorque")),
-          when(any(SLACK_ADJUSTER).notSeen("hexMoves"), look("dirtInside")),
-          when(any(CHAMBER).beyond("applied-stroke.max"), look("cracked").of(old(SPIDER))),
-          when(any(CHAMBER).beyond("free-stroke.min"), look("drags").of(DRUM)),
+              look("CAUSE-870", "clutchTorque")),
+          when(AUTOMATIC_ADJUSTER.notSeen("hexMoves"), look("CAUSE-880", "dirtInside")),
+          when(
+              any(CHAMBER).beyond("applied-stroke.max").where(AUTOMATIC),
+              look("CAUSE-890", "cracked").of(old(SPIDER))),
+          when(any(CHAMBER).beyond("free-stroke.min"), look("CAUSE-900", "drags").of(DRUM)),
           when(
               any(CHAMBER).seen("slowToRelease"),
-              look("ventBlocked"),
-              look("broken").of(old(RETURN_SPRING)),
-              look("seizedAsFound").of(old(CAM_ROLLER)),
-              look("endPlay").of(CAMSHAFT),
-              look("turnsFreely").of(CAMSHAFT)));
+              look("CAUSE-930", "ventBlocked"),
+              look("CAUSE-940", "broken").of(old(RETURN_SPRING)),
+              look("CAUSE-950", "seizedAsFound").of(old(CAM_ROLLER)),
+              look("CAUSE-960", "endPlay").of(CAMSHAFT),
+              look("CAUSE-970", "turnsFreely").of(CAMSHAFT)));
 
   static final Group GROUP =
       new Group(
-          List.of(),
           List.of(),
           join(
               LINING_PATTERNS,

@@ -24,6 +24,9 @@ import static org.brakerules.model.part.PartKind.SPRING_BRAKE;
 
 import java.util.List;
 import org.brakerules.benchmark.oracle.Trade.Group;
+import org.brakerules.model.layout.ChamberFamily;
+import org.brakerules.model.layout.ChamberSize;
+import org.brakerules.model.layout.StrokeClass;
 import org.brakerules.model.part.Scope;
 
 /** Chamber, spring brake and hose. */
@@ -53,133 +56,133 @@ final class ChamberParts {
               wheel-on | always |  | chafed bulging leak
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              CHAMBER,
-              """
-              applied-stroke.max | appliedStroke | at most 1 1/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=6; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/8 in | full-application | layout.chamber.family=clamp; layout.chamber.type=9; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/8 in | full-application | layout.chamber.family=clamp; layout.chamber.type=12; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=12; layout.chamber.strokeClass=long | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=16; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=16; layout.chamber.strokeClass=long | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=20; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=20; layout.chamber.strokeClass=long; layout.chamber.ratedStroke=not 3 in/76 mm | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=20; layout.chamber.strokeClass=long; layout.chamber.ratedStroke=3 in/76 mm | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=24; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=24; layout.chamber.strokeClass=long; layout.chamber.ratedStroke=not 3 in/76 mm | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=24; layout.chamber.strokeClass=long; layout.chamber.ratedStroke=3 in/76 mm | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=30; layout.chamber.strokeClass=standard | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=30; layout.chamber.strokeClass=long | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/4 in | full-application | layout.chamber.family=clamp; layout.chamber.type=36; layout.chamber.strokeClass=standard | law:us-federal to:2021-10-13
-              applied-stroke.max | appliedStroke | at most 2 1/2 in | full-application | layout.chamber.family=clamp; layout.chamber.type=36; layout.chamber.strokeClass=standard | law:us-federal from:2021-10-14
-              applied-stroke.max | appliedStroke | at most 2 1/4 in | full-application | layout.chamber.family=dual-diaphragm; layout.chamber.type=30 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/8 in | full-application | layout.chamber.family=bolt; layout.chamber.type=A | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=bolt; layout.chamber.type=B | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/4 in | full-application | layout.chamber.family=bolt; layout.chamber.type=C | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 1/4 in | full-application | layout.chamber.family=bolt; layout.chamber.type=D | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 3/8 in | full-application | layout.chamber.family=bolt; layout.chamber.type=E | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/4 in | full-application | layout.chamber.family=bolt; layout.chamber.type=F | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=bolt; layout.chamber.type=G | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 1/2 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=9 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 1 1/2 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=12 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=16 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=20 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=24 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 1/4 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=30 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 2 3/4 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=36 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 3 in | full-application | layout.chamber.family=rotochamber; layout.chamber.type=50 | law:us-federal
-              applied-stroke.max | appliedStroke | at most 80 % of the rated stroke | full-application | otherwise | law:us-federal
-              free-stroke.max | freeStroke | at most 0.625 in | pried-by-hand | layout.adjuster=automatic-pawl/automatic-clutch |
-              free-stroke.max | freeStroke | at most 0.75 in | pried-by-hand | layout.adjuster=manual |
-              free-stroke.min | freeStroke | at least 0.375 in | pried-by-hand | layout.adjuster=automatic-pawl/automatic-clutch |
-              free-stroke.min | freeStroke | at least 0.5 in | pried-by-hand | layout.adjuster=manual |
-              """),
-          Figure.read(
-              SPRING_BRAKE,
-              """
-              caged-length.min | cagedLength | at least 2.915 in | steel-rule caliper depth-gauge | layout.chamber.family=clamp; layout.chamber.type=24; layout.chamber.springType=24; layout.chamber.ratedStroke=2.25 in/2.5 in |
-              caged-length.min | cagedLength | at least 2.915 in | steel-rule caliper depth-gauge | layout.chamber.family=clamp; layout.chamber.type=30; layout.chamber.springType=30; layout.chamber.ratedStroke=2.5 in |
-              caged-length.min | cagedLength | at least 3.537 in | steel-rule caliper depth-gauge | layout.chamber.family=clamp; layout.chamber.type=30; layout.chamber.springType=30; layout.chamber.ratedStroke=3 in/76 mm |
-              caged-length.min | cagedLength | at least 3.463 in | steel-rule caliper depth-gauge | layout.chamber.family=clamp; layout.chamber.type=24; layout.chamber.springType=30; layout.chamber.ratedStroke=3 in/76 mm |
-              caged-length.min | cagedLength | at least 3.602 in | steel-rule caliper depth-gauge | layout.chamber.family=clamp; layout.chamber.type=36; layout.chamber.springType=36; layout.chamber.ratedStroke=3 in/76 mm |
-              """));
+  private static final String MANUAL = "layout.adjuster=manual";
+  private static final String AUTOMATIC = "layout.adjuster=automatic-pawl/automatic-clutch";
+  private static final String STEER = "axle.kind=steer";
+
+  private static final List<Sentence> PARTNER_SENTENCES =
+      List.of(
+          when(old(CHAMBER).seen("sizeUnlikePartner"), replace("CHAMBER-180")),
+          when(old(CHAMBER).seen("sizeUnlikePartner").where(STEER), replace("CHAMBER-340")),
+          when(fresh(CHAMBER).seen("sizeUnlikePartner"), hold("CHAMBER-280")),
+          when(fresh(CHAMBER).seen("sizeUnlikePartner").where(STEER), hold("CHAMBER-350")),
+          when(old(CHAMBER).with(ChamberParts::isOfOtherSize), replace("CHAMBER-190")),
+          when(old(CHAMBER).with(ChamberParts::isOfOtherSize).where(STEER), replace("CHAMBER-320")),
+          when(fresh(CHAMBER).with(ChamberParts::isOfOtherSize), hold("CHAMBER-290")),
+          when(fresh(CHAMBER).with(ChamberParts::isOfOtherSize).where(STEER), hold("CHAMBER-330")),
+          when(old(CHAMBER).seen("strokeClassUnlikePartner"), replace("CHAMBER-200")),
+          when(old(CHAMBER).with(ChamberParts::isOfOtherStroke), replace("CHAMBER-210")),
+          when(
+              fresh(CHAMBER).seen("strokeClassUnlikePartner"),
+              again("CHAMBER-300", "strokeClassUnlikePartner")),
+          when(
+              fresh(CHAMBER).with(ChamberParts::isOfOtherStroke),
+              again("CHAMBER-310", "strokeClassUnlikePartner")));
+
+  private static final List<Sentence> STROKE_SENTENCES =
+      List.of(
+          when(any(CHAMBER).beyond("applied-stroke.max").where(MANUAL), adjust("CHAMBER-010")),
+          when(any(CHAMBER).beyond("free-stroke.max").where(MANUAL), adjust("CHAMBER-140")),
+          when(any(CHAMBER).beyond("free-stroke.min").where(MANUAL), adjust("CHAMBER-160")),
+          when(
+              any(CHAMBER).beyond("free-stroke.max").where(AUTOMATIC),
+              again("CHAMBER-150", "freeStroke")),
+          when(
+              any(CHAMBER).beyond("free-stroke.min").where(AUTOMATIC),
+              again("CHAMBER-170", "freeStroke")),
+          when(
+              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=unknown"),
+              look("CHAMBER-030", "layout.adjuster")),
+          when(
+              any(CHAMBER).beyond("applied-stroke.max").where(AUTOMATIC),
+              again("CHAMBER-020", "appliedStroke"),
+              look("CHAMBER-040", "setUnlikeGauge").of(SLACK_ADJUSTER),
+              look("CHAMBER-370", "hexMoves").of(SLACK_ADJUSTER),
+              look("CHAMBER-050", "markOutOfWindow").of(CONTROL_ARM),
+              look("CHAMBER-060", "loose").of(CONTROL_ARM),
+              look("CHAMBER-070", "stepped").of(old(CLEVIS_PIN)),
+              look("CHAMBER-080", "splineBacklash").of(CAMSHAFT),
+              look("CHAMBER-090", "radialPlay").of(CAMSHAFT_BUSHING),
+              look("CHAMBER-100", "broken").of(old(RETURN_SPRING)),
+              look("CHAMBER-110", "diameter").of(DRUM)),
+          when(
+              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=automatic-pawl"),
+              look("CHAMBER-120", "freeTorque").of(SLACK_ADJUSTER)),
+          when(
+              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=automatic-clutch"),
+              look("CHAMBER-130", "clutchTorque").of(SLACK_ADJUSTER)),
+          when(
+              any(CHAMBER).with(Contradicting::strokes),
+              again("CHAMBER-380", "appliedStroke"),
+              again("CHAMBER-390", "freeStroke")));
 
   private static final List<Sentence> SENTENCES =
       List.of(
-          when(any(CHAMBER).missing(), replace()),
-          when(any(CHAMBER).seen("leak", "sizeUnlikeList"), replace()),
-          when(old(CHAMBER).seen("sizeUnlikePartner", "strokeClassUnlikePartner"), replace()),
-          when(old(CHAMBER).with(ChamberParts::isOfOtherSize), replace()),
-          when(old(CHAMBER).with(ChamberParts::isOfOtherStroke), replace()),
-          when(fresh(CHAMBER).seen("sizeUnlikePartner"), hold()),
-          when(fresh(CHAMBER).with(ChamberParts::isOfOtherSize), hold()),
-          when(fresh(CHAMBER).seen("strokeClassUnlikePartner"), again()),
-          when(fresh(CHAMBER).with(ChamberParts::isOfOtherStroke), again()),
-          when(any(CHAMBER).seen("loose", "wrongBracketHoles"), adjust()),
-          when(any(CHAMBER).seen("ventBlocked"), clean()),
-          when(any(CHAMBER).seen("pressureUnlikePartner", "pressureUnlikeOtherAxle"), again()),
+          when(any(CHAMBER).missing(), replace("CHAMBER-270")),
+          when(any(CHAMBER).seen("leak"), replace("CHAMBER-220")),
+          when(any(CHAMBER).seen("sizeUnlikeList"), replace("CHAMBER-360")),
+          when(any(CHAMBER).seen("loose"), adjust("CHAMBER-230")),
+          when(any(CHAMBER).seen("wrongBracketHoles"), adjust("CHAMBER-250")),
+          when(any(CHAMBER).seen("ventBlocked"), clean("CHAMBER-240")),
           when(
-              any(CHAMBER)
-                  .beyond("applied-stroke.max", "free-stroke.min", "free-stroke.max")
-                  .where("layout.adjuster=manual"),
-              adjust()),
+              any(CHAMBER).seen("pressureUnlikePartner"),
+              again("CAUSE-910", "pressureUnlikePartner")),
           when(
-              any(CHAMBER)
-                  .beyond("applied-stroke.max", "free-stroke.min", "free-stroke.max")
-                  .where("layout.adjuster=automatic-pawl/automatic-clutch"),
-              again()),
+              any(CHAMBER).seen("pressureUnlikeOtherAxle"),
+              again("CAUSE-980", "pressureUnlikeOtherAxle")),
           when(
-              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=unknown"),
-              look("layout.adjuster")),
-          when(
-              any(CHAMBER)
-                  .beyond("applied-stroke.max")
-                  .where("layout.adjuster=automatic-pawl/automatic-clutch"),
-              look("setUnlikeGauge").of(SLACK_ADJUSTER),
-              look("hexMoves").of(SLACK_ADJUSTER),
-              look("markOutOfWindow").of(CONTROL_ARM),
-              look("loose").of(CONTROL_ARM),
-              look("stepped").of(old(CLEVIS_PIN)),
-              look("splineBacklash").of(CAMSHAFT),
-              look("radialPlay").of(CAMSHAFT_BUSHING),
-              look("broken").of(old(RETURN_SPRING)),
-              look("diameter").of(DRUM)),
-          when(
-              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=automatic-pawl"),
-              look("freeTorque").of(SLACK_ADJUSTER)),
-          when(
-              any(CHAMBER).beyond("applied-stroke.max").where("layout.adjuster=automatic-clutch"),
-              look("clutchTorque").of(SLACK_ADJUSTER)),
-          when(any(CHAMBER).with(Contradicting::strokes), again()),
-          when(any(SPRING_BRAKE).missing().where("layout.springBrake=yes"), replace()),
+              any(SPRING_BRAKE).missing().where("layout.springBrake=yes"),
+              replace("SPRING-BRAKE-070")),
+          when(any(SPRING_BRAKE).seen("dent", "rustThrough"), hold("SPRING-BRAKE-010")),
+          when(any(SPRING_BRAKE).seen("bentClamp", "fastenerMissing"), hold("SPRING-BRAKE-020")),
+          when(any(SPRING_BRAKE).seen("boltWillNotSeat"), hold("SPRING-BRAKE-030")),
           when(
               any(SPRING_BRAKE)
                   .seen("dent", "rustThrough", "bentClamp", "fastenerMissing", "boltWillNotSeat"),
-              hold(),
-              replace(),
-              replace().of(CHAMBER)),
-          when(any(SPRING_BRAKE).notSeen("caged").with(ChamberParts::isOpened), hold()),
-          when(any(SPRING_BRAKE).beyond("caged-length.min"), hold()),
-          when(any(SPRING_BRAKE).seen("notFullyReleased"), again()),
-          when(any(HOSE).missing(), replace()),
-          when(any(HOSE).seen("chafed", "bulging", "leak"), replace()));
+              replace("SPRING-BRAKE-040"),
+              replace("CHAMBER-260").of(CHAMBER)),
+          when(
+              any(SPRING_BRAKE).notSeen("caged").with(ChamberParts::isOpened),
+              hold("SPRING-BRAKE-050")),
+          when(any(SPRING_BRAKE).beyond("caged-length.min"), hold("SPRING-BRAKE-060")),
+          when(any(SPRING_BRAKE).seen("notFullyReleased"), again("CAUSE-920", "notFullyReleased")),
+          when(any(HOSE).missing(), replace("HOSE-030")),
+          when(any(HOSE).seen("chafed", "bulging"), replace("HOSE-010")),
+          when(any(HOSE).seen("leak"), replace("HOSE-020")));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP =
+      new Group(POINTS, join(PARTNER_SENTENCES, STROKE_SENTENCES, SENTENCES));
 
   private ChamberParts() {}
 
   /** Until the drum comes off no hand is in the brake. */
-  private static boolean isOpened(Bench bench, WheelEndView end, Facts part) {
+  private static boolean isOpened(Bench bench, Facts part) {
     return bench.job().scope() != Scope.WHEEL_ON;
   }
 
-  private static boolean isOfOtherSize(Bench bench, WheelEndView end, Facts part) {
-    return bench.isUnlikeAcross(end, "layout.chamber.family", "layout.chamber.type");
+  /** Both ends of the axle state family and type, and something differs. */
+  private static boolean isOfOtherSize(Bench bench, Facts part) {
+    WheelEndView across = part.end().across();
+    if (across == null) {
+      return false;
+    }
+    ChamberSize here = part.end().layout().chamber();
+    ChamberSize there = across.layout().chamber();
+    return isSizeStated(here)
+        && isSizeStated(there)
+        && !(here.family() == there.family() && here.type().equals(there.type()));
   }
 
-  private static boolean isOfOtherStroke(Bench bench, WheelEndView end, Facts part) {
-    return bench.isUnlikeAcross(end, "layout.chamber.strokeClass");
+  private static boolean isSizeStated(ChamberSize size) {
+    return size.family() != ChamberFamily.UNKNOWN && !size.type().isEmpty();
+  }
+
+  private static boolean isOfOtherStroke(Bench bench, Facts part) {
+    WheelEndView across = part.end().across();
+    StrokeClass here = part.end().layout().chamber().strokeClass();
+    return across != null
+        && here != StrokeClass.UNKNOWN
+        && across.layout().chamber().strokeClass() != StrokeClass.UNKNOWN
+        && across.layout().chamber().strokeClass() != here;
   }
 }

@@ -7,6 +7,7 @@ import static org.brakerules.benchmark.oracle.Effect.hold;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -41,67 +42,65 @@ final class DrumParts {
               drum-off | always |  | bent loose touching plugsMissing
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              DRUM,
-              """
-              diameter.max | diameter | at most 16.620 in | drum-gauge bore-gauge | layout.drumDiameter=16.5 in |
-              diameter.max | diameter | at most 15.120 in | drum-gauge bore-gauge | layout.drumDiameter=15 in |
-              diameter.min | diameter | at least 16.450 in | drum-gauge bore-gauge | layout.drumDiameter=16.5 in |
-              diameter.min | diameter | at least 14.950 in | drum-gauge bore-gauge | layout.drumDiameter=15 in |
-              diameter.min | diameter | at least 11.950 in | drum-gauge bore-gauge | layout.drumDiameter=12 in |
-              clean-up-diameter.max | cleanUpDiameter | at most 16.580 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=16.5 in |
-              clean-up-diameter.max | cleanUpDiameter | at most 15.080 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=15 in |
-              clean-up-diameter.max | cleanUpDiameter | at most 12.090 in | drum-gauge bore-gauge depth-gauge | layout.drumDiameter=12 in |
-              out-of-round.max | outOfRound | at most 0.015 in | drum-gauge bore-gauge |  |
-              taper.max | taper | at most 0.010 in | drum-gauge bore-gauge |  |
-              run-out.max | runOut | at most 0.020 in | dial-indicator |  |
-              score-depth.max | scoreDepth | at most 0.090 in | depth-gauge dial-indicator | layout.drumDiameter=12 in |
-              """));
-
   private static final List<Sentence> SENTENCES =
       List.of(
-          when(any(DRUM).missing(), replace()),
+          when(any(DRUM).missing(), replace("DRUM-370")),
+          when(any(DRUM).beyond("diameter.max"), replace("DRUM-010")),
+          when(any(DRUM).beyond("clean-up-diameter.max"), replace("DRUM-110")),
+          when(any(DRUM).beyond("score-depth.max"), replace("DRUM-120")),
+          when(fresh(DRUM).beyond("out-of-round.max"), replace("DRUM-190")),
+          when(fresh(DRUM).beyond("taper.max"), replace("DRUM-200")),
+          when(fresh(DRUM).seen("scored", "bellMouthed", "groovedInRings"), replace("DRUM-220")),
           when(
-              any(DRUM).beyond("diameter.max", "clean-up-diameter.max", "score-depth.max"),
-              replace()),
-          when(fresh(DRUM).beyond("out-of-round.max", "taper.max"), replace()),
-          when(fresh(DRUM).seen("scored", "bellMouthed", "groovedInRings"), replace()),
+              old(DRUM).beyond("out-of-round.max"),
+              adjust("DRUM-030"),
+              look("DRUM-070", "cleanUpDiameter"),
+              adjust("DRUM-130").of(old(DRUM)).acrossAxle(),
+              look("DRUM-160", "cleanUpDiameter").of(old(DRUM)).acrossAxle()),
           when(
-              old(DRUM).beyond("out-of-round.max", "taper.max"),
-              adjust(),
-              look("cleanUpDiameter"),
-              adjust().of(old(DRUM)).acrossAxle(),
-              look("cleanUpDiameter").of(old(DRUM)).acrossAxle()),
+              old(DRUM).beyond("taper.max"),
+              adjust("DRUM-040"),
+              look("DRUM-080", "cleanUpDiameter"),
+              adjust("DRUM-140").of(old(DRUM)).acrossAxle(),
+              look("DRUM-170", "cleanUpDiameter").of(old(DRUM)).acrossAxle()),
           when(
               old(DRUM).seen("scored", "bellMouthed", "groovedInRings"),
-              adjust(),
-              look("cleanUpDiameter"),
-              adjust().of(old(DRUM)).acrossAxle(),
-              look("cleanUpDiameter").of(old(DRUM)).acrossAxle()),
-          when(any(DRUM).renewed(), again().of(old(DRUM)).acrossAxle()),
-          when(any(DRUM).beyond("diameter.min"), again()),
-          when(fresh(DRUM), look("diameter").of(old(DRUM)).acrossAxle()),
-          when(fresh(DRUM).beyond("run-out.max"), adjust()),
-          when(old(DRUM).beyond("run-out.max"), adjust(), look("cleanUpDiameter")),
-          when(any(DRUM).seen("fineHeatChecks"), look("heatChecksJoined")),
-          when(any(DRUM).seen("heatChecksJoined", "opensOnApplication"), replace()),
+              adjust("DRUM-050"),
+              look("DRUM-090", "cleanUpDiameter"),
+              adjust("DRUM-150").of(old(DRUM)).acrossAxle(),
+              look("DRUM-180", "cleanUpDiameter").of(old(DRUM)).acrossAxle()),
+          whenRenewed(DRUM, again("DRUM-020", "diameter").of(old(DRUM)).acrossAxle()),
+          when(any(DRUM).beyond("diameter.min"), again("DRUM-390", "diameter")),
+          when(fresh(DRUM), look("DRUM-380", "diameter").of(old(DRUM)).acrossAxle()),
+          when(fresh(DRUM).beyond("run-out.max"), adjust("DRUM-210")),
+          when(
+              old(DRUM).beyond("run-out.max"),
+              adjust("DRUM-060"),
+              look("DRUM-100", "cleanUpDiameter")),
+          when(any(DRUM).seen("fineHeatChecks"), look("DRUM-230", "heatChecksJoined")),
+          when(any(DRUM).seen("heatChecksJoined", "opensOnApplication"), replace("DRUM-240")),
           when(
               any(DRUM).seen("outsideCrack", "pieceMissing"),
-              hold(),
-              replace(),
-              look("notSeated"),
-              look("faceNotClean")),
-          when(any(DRUM).seen("blue", "hardSpots"), replace()),
-          when(any(DRUM).seen("faintSpots"), again()),
-          when(any(DRUM).seen("soaked"), clean()),
-          when(any(DRUM).seen("protectiveOil", "faceNotClean"), clean(), look("runOut")),
-          when(any(DRUM).seen("notSeated"), adjust(), look("faceNotClean"), look("runOut")),
-          when(any(DUST_SHIELD).missing(), replace()),
-          when(any(DUST_SHIELD).seen("bent", "touching", "loose", "plugsMissing"), adjust()));
+              hold("DRUM-260"),
+              replace("DRUM-250"),
+              look("DRUM-270", "notSeated"),
+              look("CAUSE-460", "faceNotClean")),
+          when(any(DRUM).seen("blue", "hardSpots"), replace("DRUM-280")),
+          when(any(DRUM).seen("faintSpots"), again("DRUM-290", "outOfRound")),
+          when(any(DRUM).seen("soaked"), clean("DRUM-300")),
+          when(any(DRUM).seen("protectiveOil"), clean("DRUM-310")),
+          when(any(DRUM).seen("faceNotClean"), clean("DRUM-320")),
+          when(any(DRUM).seen("protectiveOil", "faceNotClean"), look("DRUM-330", "runOut")),
+          when(
+              any(DRUM).seen("notSeated"),
+              adjust("DRUM-340"),
+              look("DRUM-350", "faceNotClean"),
+              look("DRUM-360", "runOut")),
+          when(any(DUST_SHIELD).missing(), replace("DUST-SHIELD-030")),
+          when(any(DUST_SHIELD).seen("bent", "touching", "loose"), adjust("DUST-SHIELD-010")),
+          when(any(DUST_SHIELD).seen("plugsMissing"), adjust("DUST-SHIELD-020")));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP = new Group(POINTS, SENTENCES);
 
   private DrumParts() {}
 }

@@ -1,26 +1,74 @@
 package org.brakerules.benchmark.oracle;
 
-import java.lang.reflect.RecordComponent;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.reading.Measurement;
+import org.brakerules.model.reading.Station;
 
-/** What the job says of one part, by the names of the properties. */
-record Facts(Part part, boolean missing, Map<String, Object> values) {
+/** What the job says of one part, read once; properties go by their numbers in {@link Knowable}. */
+final class Facts {
 
-  static Facts of(Part part, boolean missing) {
-    Map<String, Object> values = new LinkedHashMap<>();
-    for (RecordComponent component : part.getClass().getRecordComponents()) {
-      values.put(component.getName(), States.valueOf(part, component));
+  private final WheelEndView end;
+  private final Part part;
+  private final boolean missing;
+  private final boolean mentioned;
+  private final Object[] values;
+  private final Findings findings = new Findings();
+  private long seen;
+  private long notSeen;
+  private long unknown;
+  private List<Held> held = List.of();
+  private long beyond;
+
+  /**
+   * Reads a part.
+   *
+   * @param mentioned whether the job mentions it; if not, the brake has it for certain
+   */
+  Facts(WheelEndView end, Part part, boolean missing, boolean mentioned) {
+    this.end = end;
+    this.part = part;
+    this.missing = missing;
+    this.mentioned = mentioned;
+    Knowable knowable = Knowable.of(part.partKind());
+    values = new Object[knowable.ofPart()];
+    for (int number = 0; number < values.length; number++) {
+      values[number] = knowable.read(part, number);
+      note(values[number], 1L << number);
     }
-    return new Facts(part, missing, values);
+    unknown |= end.unstated() << values.length;
+  }
+
+  private void note(Object value, long bit) {
+    if (value == Sign.SEEN) {
+      seen |= bit;
+    } else if (value == Sign.NOT_SEEN) {
+      notSeen |= bit;
+    } else if (value instanceof Measurement<?> measurement) {
+      unknown |= measurement.taken() ? 0 : bit;
+    } else if (value instanceof Enum<?> && BrakeState.isUnstated(value)) {
+      unknown |= bit;
+    }
+  }
+
+  /** How its readings stand, once they are held against the limits. */
+  void hold(List<Held> against) {
+    held = against;
+    for (Held one : against) {
+      beyond |= one.isBeyond() ? 1L << one.limit().number() : 0;
+    }
+  }
+
+  WheelEndView end() {
+    return end;
+  }
+
+  Part part() {
+    return part;
   }
 
   Place place() {
@@ -31,41 +79,60 @@ record Facts(Part part, boolean missing, Map<String, Object> values) {
     return part.partKind();
   }
 
+  Station station() {
+    return part.station();
+  }
+
+  boolean missing() {
+    return missing;
+  }
+
+  boolean mentioned() {
+    return mentioned;
+  }
+
   boolean asFound() {
     return part.condition() == Condition.AS_FOUND;
   }
 
-  Sign sign(String name) {
-    return value(name) instanceof Sign sign ? sign : Sign.NOT_CHECKED;
+  /** The signs that were seen. */
+  long seen() {
+    return seen;
   }
 
-  Optional<Measurement<?>> measurement(String name) {
-    return value(name) instanceof Measurement<?> measurement
-        ? Optional.of(measurement)
-        : Optional.empty();
+  /** The signs that were looked for and not seen. */
+  long notSeen() {
+    return notSeen;
   }
 
-  /** A state or sign as it is written in a job; condition and station are states as well. */
-  String state(String name) {
-    return switch (name) {
-      case "condition" -> States.written(part.condition());
-      case "station" -> part.station().id();
-      default -> value(name) instanceof Enum<?> state ? States.written(state) : "";
-    };
+  /** What nobody looked at, measured or stated. */
+  long unknown() {
+    return unknown;
   }
 
-  List<String> signs(Sign which) {
-    return values.entrySet().stream()
-        .filter(entry -> entry.getValue() == which)
-        .map(Map.Entry::getKey)
-        .toList();
+  /** The limits, by their numbers, that a reading is beyond. */
+  long beyond() {
+    return beyond;
   }
 
-  private Object value(String name) {
-    Object value = values.get(name);
-    if (value == null) {
-      throw new IllegalArgumentException("A " + kind().inWords() + " has no " + name + ".");
-    }
-    return value;
+  List<Held> held() {
+    return held;
+  }
+
+  Findings findings() {
+    return findings;
+  }
+
+  Object value(int number) {
+    return values[number];
+  }
+
+  Measurement<?> measurement(int number) {
+    return (Measurement<?>) values[number];
+  }
+
+  /** Whether another part is of the same kind and station; the numbers do not count. */
+  boolean isAtPlaceOf(Facts other) {
+    return station() == other.station();
   }
 }

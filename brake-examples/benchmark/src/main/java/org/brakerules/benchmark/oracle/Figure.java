@@ -1,7 +1,6 @@
 package org.brakerules.benchmark.oracle;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -24,23 +23,70 @@ import org.brakerules.model.reading.Station;
  * <p>The cells are the id, the property, the figure, where and how the reading counts, which parts
  * it is for, and whose law it is ({@code law:}), in which rule set alone it holds ({@code only:}),
  * from and to which day.
+ *
+ * @param value the figure; empty if there is none, or it is a share of the rated stroke
+ * @param ofRatedStroke whether it is the share of the rated stroke
+ * @param isOtherwise whether it is for the parts that no other row of its limit is for
  */
 record Figure(
     PartKind part,
     String id,
     String property,
     Comparison comparison,
-    String value,
+    Optional<Quantity<?>> value,
+    boolean ofRatedStroke,
     Optional<Station> station,
     Set<Method> methods,
     Optional<Moment> moment,
     Which which,
     boolean isOtherwise,
-    List<String> holds) {
+    Validity holds) {
 
-  private static final String VIRGINIA = "us-virginia";
   private static final String OTHERWISE = "otherwise";
   private static final String SHARE_OF_RATED_STROKE = "80 % of the rated stroke";
+
+  /** Under which rule sets and on which days a row holds. */
+  record Validity(
+      Optional<String> law,
+      Optional<String> only,
+      Optional<String> except,
+      Optional<LocalDate> from,
+      Optional<LocalDate> to) {
+
+    static Validity read(String cell) {
+      List<String> words = List.of(cell.split("\\s+", -1));
+      return new Validity(
+          word(words, "law:"),
+          word(words, "only:"),
+          Optional.empty(),
+          word(words, "from:").map(LocalDate::parse),
+          word(words, "to:").map(LocalDate::parse));
+    }
+
+    private static Optional<String> word(List<String> words, String key) {
+      return words.stream()
+          .filter(word -> word.startsWith(key))
+          .map(word -> word.substring(key.length()))
+          .findFirst();
+    }
+
+    Validity exceptUnder(String ruleSet) {
+      return new Validity(law, only, Optional.of(ruleSet), from, to);
+    }
+
+    Validity onlyUnder(String ruleSet) {
+      Optional<String> one = Optional.of(ruleSet);
+      return new Validity(one, one, Optional.empty(), from, to);
+    }
+
+    boolean holds(BrakeJob job) {
+      String ruleSet = job.ruleSet().id();
+      return (only.isEmpty() || only.get().equals(ruleSet))
+          && (except.isEmpty() || !except.get().equals(ruleSet))
+          && (from.isEmpty() || !job.date().isBefore(from.get()))
+          && (to.isEmpty() || !job.date().isAfter(to.get()));
+    }
+  }
 
   static List<Figure> read(PartKind part, String table) {
     return table.lines().filter(line -> !line.isBlank()).map(row -> row(part, row)).toList();
@@ -53,82 +99,68 @@ record Figure(
             .filter(one -> cells.get(2).startsWith(one.inWords()))
             .findFirst()
             .orElseThrow();
+    String value = cells.get(2).substring(comparison.inWords().length()).strip();
+    boolean share = value.equals(SHARE_OF_RATED_STROKE);
+    boolean otherwise = cells.get(4).equals(OTHERWISE);
     List<String> where = List.of(cells.get(3).split("\\s+", -1));
-    Set<Method> methods = EnumSet.noneOf(Method.class);
-    where.forEach(word -> Method.byId(word).ifPresent(methods::add));
     return new Figure(
         part,
         part.id() + "." + cells.get(0),
         cells.get(1),
         comparison,
-        cells.get(2).substring(comparison.inWords().length()).strip(),
+        share || value.isEmpty() ? Optional.empty() : Optional.of(Quantities.parse(value)),
+        share,
         where.stream().flatMap(word -> Station.byId(word).stream()).findFirst(),
-        methods,
+        methods(where),
         Stream.of(Moment.values()).filter(moment -> where.contains(moment.id())).findFirst(),
-        cells.get(4).equals(OTHERWISE) ? Which.ALL : Which.read(cells.get(4)),
-        cells.get(4).equals(OTHERWISE),
-        cells.get(5).isEmpty() ? List.of() : List.of(cells.get(5).split("\\s+", -1)));
+        otherwise ? Which.ALL : Which.read(part, cells.get(4)),
+        otherwise,
+        Validity.read(cells.get(5)));
   }
 
-  /** Virginia fails a stroke that is equal to the figure; all others pass it. */
-  Figure under(BrakeJob job) {
-    if (!id.equals("chamber.applied-stroke.max") || !job.ruleSet().id().equals(VIRGINIA)) {
-      return this;
-    }
-    List<String> words = new ArrayList<>(holds);
-    words.add("law:" + VIRGINIA);
+  private static Set<Method> methods(List<String> where) {
+    Set<Method> methods = EnumSet.noneOf(Method.class);
+    where.forEach(word -> Method.byId(word).ifPresent(methods::add));
+    return methods;
+  }
+
+  /** The same row where one rule set holds it on another side. */
+  Figure exceptUnder(String ruleSet) {
+    return with(comparison, holds.exceptUnder(ruleSet));
+  }
+
+  /** The row as that rule set holds it, which is its law. */
+  Figure heldUnder(String ruleSet, Comparison side) {
+    return with(side, holds.onlyUnder(ruleSet));
+  }
+
+  private Figure with(Comparison side, Validity validity) {
     return new Figure(
         part,
         id,
         property,
-        Comparison.LESS_THAN,
+        side,
         value,
+        ofRatedStroke,
         station,
         methods,
         moment,
         which,
         isOtherwise,
-        words);
+        validity);
   }
 
   boolean isLawOf(BrakeJob job) {
-    return holds.contains("law:" + job.ruleSet().id());
+    return holds.law().isPresent() && holds.law().get().equals(job.ruleSet().id());
   }
 
-  /** Whether day and rule set of the job are those of the row. */
-  boolean holds(BrakeJob job) {
-    return holds.stream().allMatch(word -> holds(job, word));
-  }
-
-  private static boolean holds(BrakeJob job, String word) {
-    String value = word.substring(word.indexOf(':') + 1);
-    if (word.startsWith("only:")) {
-      return job.ruleSet().id().equals(value);
-    }
-    if (word.startsWith("from:")) {
-      return !job.date().isBefore(LocalDate.parse(value));
-    }
-    return !word.startsWith("to:") || !job.date().isAfter(LocalDate.parse(value));
-  }
-
-  Fit fit(WheelEndView end, Facts part) {
-    return which.fit(end, part);
-  }
-
-  /** The value for a wheel end; empty if there is none, or it rests on something unstated. */
-  Optional<Quantity<?>> value(WheelEndView end) {
-    if (value.equals(SHARE_OF_RATED_STROKE)) {
-      return end.layout().chamber().ratedStroke().map(Figure::fourFifths);
-    }
-    return value.isEmpty() ? Optional.empty() : Optional.of(Quantities.parse(value));
-  }
-
-  boolean restsOnTheBrake() {
-    return value.equals(SHARE_OF_RATED_STROKE);
+  /** The value at a wheel end; empty if there is none, or it rests on something unstated. */
+  Optional<? extends Quantity<?>> value(WheelEndView end) {
+    return ofRatedStroke ? end.layout().chamber().ratedStroke().map(Figure::fourFifths) : value;
   }
 
   /** Readings are whole nanometres, so the fraction of one decides nothing. */
-  private static Quantity<?> fourFifths(Length rated) {
+  private static Length fourFifths(Length rated) {
     return new Length(Math.floorDiv(rated.nanometres() * 4, 5), rated.unit());
   }
 }

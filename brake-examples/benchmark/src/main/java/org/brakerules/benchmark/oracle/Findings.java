@@ -1,49 +1,44 @@
 package org.brakerules.benchmark.oracle;
 
-import java.util.HashSet;
-import java.util.Set;
-import org.brakerules.benchmark.oracle.Effect.Verdict;
-import org.brakerules.model.decision.Disposition;
+import java.util.ArrayList;
+import java.util.List;
 
-/** All that was said of one part. */
+/** All that was said of one part, and what of it was answered. */
 final class Findings {
 
-  private Disposition worst = Disposition.REUSE;
-  private boolean hold;
-  private final Set<String> asked = new HashSet<>();
-  private final Set<String> answered = new HashSet<>();
+  private final List<Said> said = new ArrayList<>(4);
+  private long answered;
+  private boolean replacedFirstHand;
+  private boolean replaced;
 
-  void say(Effect effect) {
-    worst = worst.worse(effect.verdict().disposition);
-    hold |= effect.verdict() == Verdict.HOLD;
-    if (effect.verdict() == Verdict.LOOK) {
-      asked.add(effect.property());
+  void say(Said one) {
+    said.add(one);
+    if (one.isReplacement()) {
+      replaced = true;
+      replacedFirstHand |= !one.isConsequence();
     }
   }
 
-  void undecided() {
-    worst = worst.worse(Disposition.UNDECIDED);
+  /** These signs of the part were spoken of. */
+  void answer(long signs) {
+    answered |= signs;
   }
 
-  /** A finding was spoken of. */
-  void answer(Subject by) {
-    answered.addAll(by.signs());
-    answered.addAll(by.limits());
+  List<Said> said() {
+    return said;
   }
 
-  Set<String> asked() {
-    return asked;
+  long answered() {
+    return answered;
   }
 
-  boolean isAnswered(String finding) {
-    return answered.contains(finding);
-  }
-
+  /** Whether the part was found and does not go back. */
   boolean isReplaced() {
-    return worst == Disposition.REPLACE;
+    return replaced;
   }
 
-  OracleDecision decision() {
-    return new OracleDecision(worst, hold);
+  /** Whether it does not go back for what was found. */
+  boolean isReplacedFirstHand() {
+    return replacedFirstHand;
   }
 }

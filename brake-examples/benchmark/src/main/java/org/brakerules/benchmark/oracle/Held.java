@@ -1,15 +1,38 @@
 package org.brakerules.benchmark.oracle;
 
-/** How the readings of a part stand against one limit. */
-enum Held {
-  /** No limit is in force. */
-  NO_LIMIT,
-  WITHIN,
-  /** No reading counts, or it proves neither side, or the limit rests on something unstated. */
-  OPEN,
-  BEYOND;
+import java.util.Optional;
+import org.brakerules.model.decision.CheckStatus;
 
-  Held worse(Held other) {
-    return compareTo(other) >= 0 ? this : other;
+/**
+ * A check as the oracle works with it.
+ *
+ * @param hangs whether another figure might hold, if something unstated were stated
+ */
+record Held(Limit limit, OracleCheck check, boolean hangs) {
+
+  static Held withoutFigure(Limit limit, boolean hangs) {
+    return new Held(
+        limit,
+        new OracleCheck(
+            limit.id(),
+            CheckStatus.NO_LIMIT,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        hangs);
+  }
+
+  boolean isBeyond() {
+    return check.status() == CheckStatus.BEYOND;
+  }
+
+  /** The readings prove on which side of the figure they are. */
+  boolean isSettled() {
+    return check.status() == CheckStatus.WITHIN || isBeyond();
+  }
+
+  boolean hasFigure() {
+    return check.figure().isPresent();
   }
 }

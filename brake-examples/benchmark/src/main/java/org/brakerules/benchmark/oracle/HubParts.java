@@ -6,6 +6,7 @@ import static org.brakerules.benchmark.oracle.Effect.clean;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -55,74 +56,68 @@ final class HubParts {
               drum-off | always |  | bent toothMissing
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              HUB,
-              """
-              end-play.max | endPlay | at most 0.005 in | dial-indicator after-work | part.bearings=hand-set |
-              end-play.min | endPlay | at least 0.001 in | dial-indicator after-work | part.bearings=hand-set |
-              """),
-          Figure.read(
-              WHEEL_SPEED_SENSOR,
-              """
-              gap.max | gap | at most 0.028 in | feeler-gauge |  |
-              """));
+  private static final String PRE_SET = "part.bearings=pre-set";
+  private static final String INBOARD = "layout.drumMount=inboard";
 
-  private static final List<Sentence> SENTENCES =
+  private static final List<Sentence> HUB_SENTENCES =
       List.of(
+          when(any(HUB).beyond("end-play.max").unless(PRE_SET), adjust("HUB-010")),
+          when(any(HUB).beyond("end-play.min").unless(PRE_SET), adjust("HUB-020")),
+          when(any(HUB).beyond("end-play.max").where(PRE_SET), again("HUB-030", "endPlay")),
+          when(any(HUB).beyond("end-play.min").where(PRE_SET), again("HUB-040", "endPlay")),
+          when(old(HUB).seen("looseAsFound").unless(PRE_SET), adjust("HUB-120")),
+          when(old(HUB).seen("looseAsFound").where(PRE_SET), look("HUB-130", "endPlay")),
           when(
-              any(HUB).beyond("end-play.max", "end-play.min").where("part.bearings=hand-set"),
-              adjust()),
+              old(HUB).seen("looseAsFound"),
+              look("WHEEL-BEARING-040", "bad").of(old(WHEEL_BEARING))),
+          when(any(HUB).seen("ventBlocked"), clean("HUB-050")),
+          when(any(HUB).seen("overfilled"), adjust("HUB-060")),
+          when(any(HUB).seen("gasketLeak"), adjust("HUB-070")),
+          when(any(WHEEL_SEAL).missing(), replace("WHEEL-SEAL-070")),
+          when(any(WHEEL_SEAL).seen("leaking"), replace("WHEEL-SEAL-030")),
+          when(any(WHEEL_SEAL).seen("seatGrooved"), replace("WHEEL-SEAL-040")),
+          when(any(WHEEL_SEAL).seen("cocked"), replace("WHEEL-SEAL-050")),
+          when(old(WHEEL_SEAL).disturbed(), replace("WHEEL-SEAL-140")),
+          when(any(HUB).disturbed(), replace("WHEEL-SEAL-010").of(old(WHEEL_SEAL))),
+          when(any(DRUM).disturbed().where(INBOARD), replace("WHEEL-SEAL-020").of(old(WHEEL_SEAL))),
+          whenRenewed(WHEEL_BEARING, replace("WHEEL-SEAL-060").of(WHEEL_SEAL)),
+          when(fresh(WHEEL_BEARING), replace("WHEEL-SEAL-150").of(old(WHEEL_SEAL))),
+          when(any(WHEEL_BEARING).missing(), replace("WHEEL-BEARING-030")),
+          when(old(WHEEL_BEARING).seen("bad"), replace("WHEEL-BEARING-010").of(old(WHEEL_BEARING))),
+          when(fresh(WHEEL_BEARING).seen("bad"), replace("WHEEL-BEARING-020")));
+
+  private static final List<Sentence> SENSOR_SENTENCES =
+      List.of(
+          when(any(WHEEL_SPEED_SENSOR).missing(), replace("WHEEL-SPEED-SENSOR-100")),
+          when(any(WHEEL_SPEED_SENSOR).seen("notAgainstRing"), adjust("WHEEL-SPEED-SENSOR-020")),
+          when(any(WHEEL_SPEED_SENSOR).beyond("gap.max"), adjust("WHEEL-SPEED-SENSOR-010")),
           when(
-              any(HUB).beyond("end-play.max", "end-play.min").where("part.bearings=pre-set"),
-              again()),
+              any(WHEEL_SPEED_SENSOR).seen("noSignal"),
+              again("WHEEL-SPEED-SENSOR-030", "noSignal")),
+          when(any(WHEEL_SPEED_SENSOR).seen("cablePinched"), replace("WHEEL-SPEED-SENSOR-040")),
+          when(fresh(WHEEL_SPEED_SENSOR), look("WHEEL-SPEED-SENSOR-080", "noSignal")),
+          when(fresh(TONE_RING), look("WHEEL-SPEED-SENSOR-170", "noSignal").of(WHEEL_SPEED_SENSOR)),
           when(
-              old(HUB).seen("looseAsFound").where("part.bearings=not pre-set"),
-              adjust(),
-              look("bad").of(old(WHEEL_BEARING))),
+              any(HUB).disturbed(),
+              look("WHEEL-SPEED-SENSOR-060", "noSignal").of(WHEEL_SPEED_SENSOR)),
           when(
-              old(HUB).seen("looseAsFound").where("part.bearings=pre-set"),
-              look("endPlay"),
-              look("bad").of(old(WHEEL_BEARING))),
-          when(any(HUB).seen("ventBlocked"), clean()),
-          when(any(HUB).seen("overfilled", "gasketLeak"), adjust()),
-          when(any(WHEEL_SEAL).missing(), replace()),
-          when(any(WHEEL_SEAL).seen("leaking", "seatGrooved", "cocked"), replace()),
-          when(old(WHEEL_SEAL).disturbed(), replace()),
-          when(any(HUB).disturbed(), replace().of(old(WHEEL_SEAL))),
-          when(
-              any(DRUM).disturbed().where("layout.drumMount=inboard"),
-              replace().of(old(WHEEL_SEAL))),
-          when(any(WHEEL_BEARING).renewed(), replace().of(WHEEL_SEAL)),
-          when(fresh(WHEEL_BEARING), replace().of(old(WHEEL_SEAL))),
-          when(any(WHEEL_BEARING).missing(), replace()),
-          when(old(WHEEL_BEARING).seen("bad"), replace().of(old(WHEEL_BEARING))),
-          when(fresh(WHEEL_BEARING).seen("bad"), replace()),
-          when(any(WHEEL_SPEED_SENSOR).missing(), replace()),
-          when(any(WHEEL_SPEED_SENSOR).seen("notAgainstRing"), adjust()),
-          when(any(WHEEL_SPEED_SENSOR).beyond("gap.max"), adjust()),
-          when(any(WHEEL_SPEED_SENSOR).seen("noSignal", "lampOn"), again()),
-          when(any(WHEEL_SPEED_SENSOR).seen("cablePinched"), replace()),
-          when(fresh(WHEEL_SPEED_SENSOR), look("noSignal")),
-          when(fresh(TONE_RING), look("noSignal").of(WHEEL_SPEED_SENSOR)),
-          when(any(HUB).disturbed(), look("noSignal").of(WHEEL_SPEED_SENSOR)),
-          when(
-              any(DRUM).disturbed().where("layout.drumMount=inboard"),
-              look("noSignal").of(WHEEL_SPEED_SENSOR)),
-          when(any(TONE_RING).renewed(), again().of(WHEEL_SPEED_SENSOR)),
+              any(DRUM).disturbed().where(INBOARD),
+              look("WHEEL-SPEED-SENSOR-070", "noSignal").of(WHEEL_SPEED_SENSOR)),
+          whenRenewed(
+              TONE_RING, again("WHEEL-SPEED-SENSOR-090", "noSignal").of(WHEEL_SPEED_SENSOR)),
           when(
               any(WHEEL_SPEED_SENSOR).seen("lampOn"),
-              look("notAgainstRing"),
-              look("cablePinched"),
-              look("noSignal"),
-              look("gap"),
-              look("bent").of(TONE_RING),
-              look("toothMissing").of(TONE_RING)),
-          when(any(TONE_RING).missing(), replace()),
-          when(any(TONE_RING).seen("bent", "toothMissing"), replace()));
+              again("WHEEL-SPEED-SENSOR-050", "lampOn"),
+              look("WHEEL-SPEED-SENSOR-110", "notAgainstRing"),
+              look("WHEEL-SPEED-SENSOR-120", "cablePinched"),
+              look("WHEEL-SPEED-SENSOR-130", "noSignal"),
+              look("WHEEL-SPEED-SENSOR-140", "gap"),
+              look("WHEEL-SPEED-SENSOR-150", "bent").of(TONE_RING),
+              look("WHEEL-SPEED-SENSOR-160", "toothMissing").of(TONE_RING)),
+          when(any(TONE_RING).missing(), replace("TONE-RING-020")),
+          when(any(TONE_RING).seen("bent", "toothMissing"), replace("TONE-RING-010")));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP = new Group(POINTS, join(HUB_SENTENCES, SENSOR_SENTENCES));
 
   private HubParts() {}
 }

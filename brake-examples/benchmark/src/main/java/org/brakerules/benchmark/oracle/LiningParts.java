@@ -6,6 +6,7 @@ import static org.brakerules.benchmark.oracle.Effect.hold;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -42,78 +43,56 @@ final class LiningParts {
               wheel-on | on-demand |  | grabs
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              LINING,
-              """
-              thickness.min | thickness | at least 3/16 in | shoe-centre caliper depth-gauge steel-rule | axle.kind=steer; layout.liningPieces=strip | only:us-federal law:us-federal
-              thickness.min | thickness | at least 1/4 in | shoe-centre caliper depth-gauge steel-rule | axle.kind=steer; layout.liningPieces=two-blocks | only:us-federal law:us-federal
-              thickness.min | thickness | at least 1/4 in | shoe-centre caliper depth-gauge steel-rule | axle.kind=drive/trailer | only:us-federal law:us-federal
-              thickness.min | thickness | at least 5 mm | thinnest-point caliper depth-gauge steel-rule | layout.liningFastening=bonded | only:quebec law:quebec
-              thickness.min | thickness | at least 4.8 mm | thinnest-point caliper depth-gauge steel-rule | layout.liningFastening=riveted; axle.kind=steer | only:quebec law:quebec
-              thickness.min | thickness | at least 8 mm | thinnest-point caliper depth-gauge steel-rule | layout.liningFastening=riveted; axle.kind=drive/trailer | only:quebec law:quebec
-              thickness.min | thickness | at least 8 mm | thinnest-point caliper depth-gauge steel-rule | layout.liningFastening=bolted | only:quebec law:quebec
-              thickness.periodic.min | thickness | at least 1/4 in | shoe-centre caliper depth-gauge steel-rule |  | only:us-federal law:us-federal
-              thickness.anywhere.min | thickness | at least 3/16 in | thinnest-point caliper depth-gauge steel-rule | axle.kind=steer | only:us-federal
-              thickness.anywhere.min | thickness | at least 1/4 in | thinnest-point caliper depth-gauge steel-rule | axle.kind=drive/trailer | only:us-federal
-              over-fastener.min | overFastener | at least 1/32 in | depth-gauge caliper | layout.liningFastening=riveted/bolted |
-              crack-depth.max | crackDepth | at most 50 % | depth-gauge feeler-gauge steel-rule | part.cracked=seen | law:quebec
-              """));
-
   private static final List<Sentence> SENTENCES =
       List.of(
-          when(any(LINING).with(Contradicting::thinnest), again()),
-          when(any(LINING).missing(), replace()),
-          when(
-              any(LINING)
-                  .beyond(
-                      "thickness.min",
-                      "thickness.periodic.min",
-                      "thickness.anywhere.min",
-                      "over-fastener.min",
-                      "crack-depth.max"),
-              replace()),
-          when(
-              any(LINING)
-                  .seen(
-                      "loose",
-                      "broken",
-                      "fastenerLoose",
-                      "fastenerTouchesDrum",
-                      "extremelyUneven",
-                      "wornToIndicator"),
-              replace()),
-          when(any(LINING).seen("fineCracks", "crackedAtBoltHoles"), look("cracked")),
+          when(any(LINING).with(Contradicting::thinnest), again("LINING-320", "thickness")),
+          when(any(LINING).missing(), replace("LINING-230")),
+          when(any(LINING).beyond("thickness.min"), replace("LINING-010")),
+          when(any(LINING).beyond("thickness.periodic.min"), replace("LINING-020")),
+          when(any(LINING).beyond("thickness.anywhere.min"), replace("LINING-300")),
+          when(any(LINING).beyond("over-fastener.min"), replace("LINING-040")),
+          when(any(LINING).beyond("crack-depth.max"), replace("LINING-070")),
+          when(any(LINING).seen("wornToIndicator"), replace("LINING-030")),
+          when(any(LINING).seen("loose", "broken"), replace("LINING-050")),
+          when(any(LINING).seen("fastenerLoose", "fastenerTouchesDrum"), replace("LINING-060")),
+          when(any(LINING).seen("extremelyUneven"), replace("LINING-110")),
+          when(any(LINING).seen("fineCracks", "crackedAtBoltHoles"), look("LINING-100", "cracked")),
           when(
               any(LINING).seen("edgesDiffer", "camEndThin", "anchorEndThin", "cornerThin"),
-              look("thickness")),
-          when(any(LINING).seen("cracked"), look("crackDepth")),
-          when(old(LINING).seen("cracked", "crackedAtBoltHoles").disturbed(), replace()),
+              look("LINING-120", "thickness")),
+          when(any(LINING).seen("cracked"), look("LINING-080", "crackDepth")),
           when(
-              any(LINING).seen("crackedAtBoltHoles"),
-              look("rustUnderLining").of(old(SHOE)).atSameStation()),
-          when(any(LINING).seen("oilSoaked", "greaseSoaked"), hold(), replace()),
-          when(old(LINING).seen("glazed").disturbed(), replace()),
+              old(LINING).seen("cracked", "crackedAtBoltHoles").disturbed(), replace("LINING-090")),
+          when(
+              any(LINING).seen("oilSoaked", "greaseSoaked"),
+              hold("LINING-140"),
+              replace("LINING-130")),
+          when(old(LINING).seen("glazed").disturbed(), replace("LINING-160")),
           when(
               fresh(LINING).seen("cracked", "crackedAtBoltHoles", "fineCracks", "glazed"),
-              replace()),
-          when(any(LINING).seen("glazed"), look("greaseSoaked")),
-          when(old(LINING).seen("glazed"), look("drags").of(old(DRUM))),
-          when(any(LINING).seen("liftedFromTable"), replace()),
-          when(any(LINING).seen("codesDiffer"), replace()),
-          when(any(LINING).seen("blocksExchanged"), adjust()),
-          when(any(LINING).seen("sizeUnlikeDrum"), hold()),
-          when(any(SHOE).renewed(), replace().of(old(LINING))),
-          when(fresh(SHOE), replace().of(old(LINING))),
+              replace("LINING-330")),
+          when(any(LINING).seen("glazed"), look("LINING-170", "greaseSoaked")),
+          when(old(LINING).seen("glazed"), look("LINING-180", "drags").of(old(DRUM))),
+          when(any(LINING).seen("liftedFromTable"), replace("LINING-220")),
+          when(any(LINING).seen("codesDiffer"), replace("LINING-190")),
+          when(any(LINING).seen("blocksExchanged"), adjust("LINING-200")),
+          when(any(LINING).seen("sizeUnlikeDrum"), hold("LINING-210")),
+          whenRenewed(SHOE, replace("LINING-240").of(old(LINING))),
+          when(fresh(SHOE), replace("LINING-310").of(old(LINING))),
+          whenRenewed(
+              LINING,
+              replace("LINING-250").of(old(LINING)),
+              replace("LINING-260").of(old(LINING)).acrossAxle()),
           when(
-              any(LINING).renewed(),
-              replace().of(old(LINING)),
-              replace().of(old(LINING)).acrossAxle()),
-          when(fresh(LINING), replace().of(old(LINING)), replace().of(old(LINING)).acrossAxle()),
-          when(old(DRUM).seen("soaked"), hold().of(old(LINING)), replace().of(old(LINING))));
+              fresh(LINING),
+              replace("LINING-280").of(old(LINING)),
+              replace("LINING-290").of(old(LINING)).acrossAxle()),
+          when(
+              old(DRUM).seen("soaked"),
+              hold("LINING-270").of(old(LINING)),
+              replace("LINING-150").of(old(LINING))));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP = new Group(POINTS, SENTENCES);
 
   private LiningParts() {}
 }

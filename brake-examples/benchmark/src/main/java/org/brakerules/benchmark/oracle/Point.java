@@ -2,7 +2,6 @@ package org.brakerules.benchmark.oracle;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Scope;
@@ -12,8 +11,14 @@ import org.brakerules.model.part.Scope;
  *
  * <p>A table has a row {@code shoes-off | always | part.condition=as-found | crack flat} for the
  * properties that are needed from the same scope on and of the same parts.
+ *
+ * @param part the kind of part
+ * @param number the property, by its number in {@link Knowable}
+ * @param measured whether it is measured
+ * @param id the id
  */
-record Point(PartKind part, String property, Scope from, When when, Which which) {
+record Point(
+    PartKind part, int number, boolean measured, String id, Scope from, When when, Which which) {
 
   /** When a point is needed, once its scope is reached. */
   enum When {
@@ -28,14 +33,25 @@ record Point(PartKind part, String property, Scope from, When when, Which which)
 
   private static Stream<Point> row(PartKind part, String row) {
     List<String> cells = Arrays.stream(row.split("\\|", -1)).map(String::strip).toList();
-    Scope from = Scope.valueOf(constant(cells.get(0)));
-    When when = When.valueOf(constant(cells.get(1)));
-    Which which = Which.read(cells.get(2));
+    Scope from = Scope.valueOf(BrakeState.constant(cells.get(0)));
+    When when = When.valueOf(BrakeState.constant(cells.get(1)));
+    Which which = Which.read(part, cells.get(2));
+    Knowable knowable = Knowable.of(part);
     return Arrays.stream(cells.get(3).split("\\s+", -1))
-        .map(property -> new Point(part, property, from, when, which));
+        .map(knowable::number)
+        .map(
+            number ->
+                new Point(
+                    part,
+                    number,
+                    knowable.isMeasured(number),
+                    knowable.id(number),
+                    from,
+                    when,
+                    which));
   }
 
-  static String constant(String written) {
-    return written.toUpperCase(Locale.ROOT).replace('-', '_');
+  long bit() {
+    return 1L << number;
   }
 }

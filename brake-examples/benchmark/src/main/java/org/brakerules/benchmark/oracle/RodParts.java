@@ -5,6 +5,7 @@ import static org.brakerules.benchmark.oracle.Effect.again;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -59,77 +60,72 @@ final class RodParts {
               wheel-on | always |  | broken
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              PUSH_ROD,
-              """
-              angle-applied.max | angleApplied | at most | protractor |  |
-              """),
-          Figure.read(
-              CLEVIS,
-              """
-              pin-movement.max | pinMovement | less than 1/16 in | feeler-gauge dial-indicator caliper |  |
-              pin-clearance.max | pinMovement | at most 0.020 in | feeler-gauge dial-indicator caliper |  |
-              thread-engagement.min | threadEngagement | at least 0.5 in | steel-rule caliper depth-gauge |  |
-              rod-protrusion.max | rodProtrusion | at most 1/8 in | steel-rule caliper depth-gauge |  |
-              """),
-          Figure.read(
-              CLEVIS_PIN,
-              """
-              diameter.min | diameter | at least 0.243 in | micrometer caliper | part.condition=new; part.size=quarter-inch |
-              diameter.min | diameter | at least 0.491 in | micrometer caliper | part.condition=new; part.size=half-inch |
-              diameter.min | diameter | at least 0.616 in | micrometer caliper | part.condition=new; part.size=five-eighths-inch |
-              diameter.max | diameter | at most 0.248 in | micrometer caliper | part.condition=new; part.size=quarter-inch |
-              diameter.max | diameter | at most 0.496 in | micrometer caliper | part.condition=new; part.size=half-inch |
-              diameter.max | diameter | at most 0.621 in | micrometer caliper | part.condition=new; part.size=five-eighths-inch |
-              """));
-
   /** It comes out with the clevis pin and is used once. */
-  private static final Effect WITH_ITS_COTTER_PIN = replace().of(old(COTTER_PIN)).atSameStation();
+  private static final Subject ITS_COTTER_PIN = old(COTTER_PIN);
 
   private static final List<Sentence> SENTENCES =
       List.of(
-          when(any(PUSH_ROD).missing(), replace()),
-          when(any(PUSH_ROD).seen("bent", "threadWorn"), replace()),
-          when(any(PUSH_ROD).seen("rubbing", "outOfPlane", "offRightAngle"), adjust()),
-          when(any(PUSH_ROD).beyond("angle-applied.max"), adjust()),
-          when(any(JAM_NUT).missing(), replace()),
-          when(any(JAM_NUT).seen("loose"), adjust()),
-          when(any(CLEVIS).missing(), replace()),
-          when(any(CLEVIS).seen("holeEnlarged", "holeOutOfRound", "threadWorn"), replace()),
-          when(any(CLEVIS).seen("captiveNutPlay").where("layout.clevis=captive-nut"), replace()),
-          when(any(CLEVIS).seen("threadShort", "rodInArmsPath"), adjust()),
-          when(any(CLEVIS).beyond("thread-engagement.min", "rod-protrusion.max"), adjust()),
-          when(old(CLEVIS).beyond("pin-movement.max"), replace()),
-          when(fresh(CLEVIS).beyond("pin-movement.max"), again()),
+          when(any(PUSH_ROD).missing(), replace("PUSH-ROD-070")),
+          when(any(PUSH_ROD).seen("bent"), replace("PUSH-ROD-010")),
+          when(any(PUSH_ROD).seen("threadWorn"), replace("PUSH-ROD-060")),
+          when(any(PUSH_ROD).seen("rubbing"), adjust("PUSH-ROD-020")),
+          when(any(PUSH_ROD).seen("outOfPlane"), adjust("PUSH-ROD-030")),
+          when(any(PUSH_ROD).seen("offRightAngle"), adjust("PUSH-ROD-040")),
+          when(any(PUSH_ROD).beyond("angle-applied.max"), adjust("PUSH-ROD-050")),
+          when(any(JAM_NUT).missing(), replace("JAM-NUT-020")),
+          when(any(JAM_NUT).seen("loose"), adjust("JAM-NUT-010")),
+          when(any(CLEVIS).missing(), replace("CLEVIS-130")),
+          when(any(CLEVIS).seen("holeEnlarged", "holeOutOfRound"), replace("CLEVIS-060")),
+          when(any(CLEVIS).seen("threadWorn"), replace("CLEVIS-120")),
+          when(
+              any(CLEVIS).seen("captiveNutPlay").where("layout.clevis=captive-nut"),
+              replace("CLEVIS-070")),
+          when(any(CLEVIS).seen("threadShort"), adjust("CLEVIS-080")),
+          when(any(CLEVIS).seen("rodInArmsPath"), adjust("CLEVIS-100")),
+          when(any(CLEVIS).beyond("thread-engagement.min"), adjust("CLEVIS-090")),
+          when(any(CLEVIS).beyond("rod-protrusion.max"), adjust("CLEVIS-110")),
+          when(old(CLEVIS).beyond("pin-movement.max"), replace("CLEVIS-010")),
+          when(fresh(CLEVIS).beyond("pin-movement.max"), again("CLEVIS-020", "pinMovement")),
           when(
               any(CLEVIS).beyond("pin-clearance.max"),
-              again(),
-              look("holeEnlarged"),
-              look("thinnerInOnePlace").of(any(CLEVIS_PIN).at(LARGE))),
-          when(any(CLEVIS_PIN).missing(), replace(), WITH_ITS_COTTER_PIN),
+              again("CLEVIS-030", "pinMovement"),
+              look("CLEVIS-050", "thinnerInOnePlace").of(any(CLEVIS_PIN).at(LARGE))),
+          when(old(CLEVIS).beyond("pin-clearance.max"), look("CLEVIS-040", "holeEnlarged")),
+          when(
+              any(CLEVIS_PIN).missing(),
+              replace("CLEVIS-PIN-070"),
+              replace("COTTER-PIN-090").of(ITS_COTTER_PIN).atSameStation()),
+          when(
+              any(CLEVIS_PIN).seen("stepped", "grooved", "thinnerInOnePlace"),
+              replace("CLEVIS-PIN-010")),
+          when(any(CLEVIS_PIN).seen("boltInstead"), replace("CLEVIS-PIN-020")),
+          when(any(CLEVIS_PIN).seen("wearSlanting"), replace("CLEVIS-PIN-030")),
+          when(any(CLEVIS_PIN).seen("seized"), replace("CLEVIS-PIN-040")),
           when(
               any(CLEVIS_PIN)
-                  .seen("stepped", "grooved", "thinnerInOnePlace", "seized", "boltInstead"),
-              replace(),
-              WITH_ITS_COTTER_PIN),
+                  .seen(
+                      "stepped",
+                      "grooved",
+                      "thinnerInOnePlace",
+                      "wearSlanting",
+                      "seized",
+                      "boltInstead"),
+              replace("COTTER-PIN-020").of(ITS_COTTER_PIN).atSameStation()),
           when(
-              any(CLEVIS_PIN).seen("wearSlanting"),
-              replace(),
-              WITH_ITS_COTTER_PIN,
-              look("outOfPlane").of(PUSH_ROD)),
+              any(CLEVIS_PIN).beyond("diameter.max"),
+              replace("CLEVIS-PIN-050"),
+              replace("COTTER-PIN-070").of(ITS_COTTER_PIN).atSameStation()),
           when(
-              any(CLEVIS_PIN).beyond("diameter.min", "diameter.max"),
-              replace(),
-              WITH_ITS_COTTER_PIN),
-          when(any(COTTER_PIN).missing(), replace()),
-          when(any(COTTER_PIN).seen("broken"), replace()),
-          when(old(COTTER_PIN).disturbed(), replace()),
-          when(any(CLEVIS).renewed(), replace().of(old(COTTER_PIN))),
-          when(any(SLACK_ADJUSTER).renewed(), replace().of(old(COTTER_PIN))));
+              any(CLEVIS_PIN).beyond("diameter.min"),
+              replace("CLEVIS-PIN-060"),
+              replace("COTTER-PIN-080").of(ITS_COTTER_PIN).atSameStation()),
+          when(any(COTTER_PIN).missing(), replace("COTTER-PIN-060")),
+          when(any(COTTER_PIN).seen("broken"), replace("COTTER-PIN-050")),
+          when(old(COTTER_PIN).disturbed(), replace("COTTER-PIN-010")),
+          whenRenewed(CLEVIS, replace("COTTER-PIN-030").of(old(COTTER_PIN))),
+          whenRenewed(SLACK_ADJUSTER, replace("COTTER-PIN-040").of(old(COTTER_PIN))));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP = new Group(POINTS, SENTENCES);
 
   private RodParts() {}
 }

@@ -5,6 +5,7 @@ import static org.brakerules.benchmark.oracle.Effect.clean;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
 import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
@@ -72,121 +73,128 @@ final class ShoeParts {
               drum-off | always |  | off
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              SHOE,
-              """
-              span.min | span | at least | caliper steel-rule |  |
-              span.max | span | at most | caliper steel-rule |  |
-              roller-recess.max | rollerRecess | less than | caliper bore-gauge |  |
-              """));
-
-  private static final String[] DAMAGE = {
-    "webCracked",
-    "webBent",
-    "tableCracked",
-    "tableBent",
-    "brokenWeld",
-    "looseRivets",
-    "longRivetHoles"
-  };
-
   private static final List<Sentence> SHOE_SENTENCES =
       List.of(
-          when(any(SHOE).missing(), replace()),
-          when(old(SHOE).seen(DAMAGE), replace().of(old(SHOE))),
-          when(fresh(SHOE).seen(DAMAGE), replace()),
+          when(any(SHOE).missing(), replace("SHOE-170")),
           when(
-              old(SHOE).beyond("span.min", "span.max", "roller-recess.max"),
-              replace().of(old(SHOE))),
-          when(fresh(SHOE).beyond("span.min", "span.max", "roller-recess.max"), replace()),
-          when(any(SHOE).seen("rustUnderLining", "tablePitted"), replace()),
+              old(SHOE).seen("webCracked", "webBent", "tableCracked", "tableBent"),
+              replace("SHOE-040").of(old(SHOE))),
+          when(old(SHOE).seen("looseRivets", "longRivetHoles"), replace("SHOE-050").of(old(SHOE))),
+          when(any(SHOE).seen("brokenWeld"), replace("SHOE-060")),
+          when(old(SHOE).seen("brokenWeld"), replace("SHOE-070").of(old(SHOE))),
+          when(
+              fresh(SHOE)
+                  .seen(
+                      "webCracked",
+                      "webBent",
+                      "tableCracked",
+                      "tableBent",
+                      "looseRivets",
+                      "longRivetHoles",
+                      "pocketWornOneWeb",
+                      "anchorEndWornOneWeb"),
+              replace("SHOE-080")),
+          when(old(SHOE).beyond("span.min"), replace("SHOE-010").of(old(SHOE))),
+          when(old(SHOE).beyond("span.max"), replace("SHOE-020").of(old(SHOE))),
+          when(old(SHOE).beyond("roller-recess.max"), replace("SHOE-030").of(old(SHOE))),
+          when(fresh(SHOE).beyond("span.min"), replace("SHOE-180")),
+          when(fresh(SHOE).beyond("span.max"), replace("SHOE-190")),
+          when(fresh(SHOE).beyond("roller-recess.max"), replace("SHOE-200")),
+          when(any(SHOE).seen("rustUnderLining", "tablePitted"), replace("SHOE-090")),
           when(
               old(SHOE).seen("pocketWornOneWeb", "anchorEndWornOneWeb"),
-              replace().of(old(SHOE)),
-              look("cocked").of(old(CAM_ROLLER)),
-              look("worn").of(old(ANCHOR_BUSHING)),
-              look("groove").of(old(ANCHOR_PIN)),
-              look("broken").of(old(SHOE_RETAINING_SPRING))),
-          when(fresh(SHOE).seen("pocketWornOneWeb", "anchorEndWornOneWeb"), replace()),
-          when(any(SHOE).seen("unlikeMate"), replace()),
-          when(old(LINING).seen("liftedFromTable"), replace().of(old(SHOE)).atSameStation()),
+              replace("SHOE-110").of(old(SHOE)),
+              look("SHOE-120", "cocked").of(old(CAM_ROLLER)),
+              look("SHOE-130", "worn").of(old(ANCHOR_BUSHING)),
+              look("SHOE-140", "groove").of(old(ANCHOR_PIN)),
+              look("SHOE-150", "broken").of(old(SHOE_RETAINING_SPRING))),
+          when(any(SHOE).seen("unlikeMate"), replace("SHOE-160")),
           when(
-              any(SHOE).renewed(),
-              replace().of(old(SHOE)),
-              replace().of(old(SHOE)).acrossAxle(),
-              clean().of(old(RETURN_SPRING_PIN)),
-              look("stuck").of(old(RETURN_SPRING_PIN))),
-          when(fresh(SHOE), replace().of(old(SHOE)), replace().of(old(SHOE)).acrossAxle()));
+              old(LINING).seen("liftedFromTable"),
+              replace("SHOE-100").of(old(SHOE)).atSameStation()),
+          whenRenewed(
+              SHOE,
+              replace("SHOE-230").of(old(SHOE)),
+              replace("SHOE-210").of(old(SHOE)).acrossAxle(),
+              clean("RETURN-SPRING-PIN-030").of(old(RETURN_SPRING_PIN)),
+              look("RETURN-SPRING-PIN-040", "stuck").of(old(RETURN_SPRING_PIN))),
+          when(
+              fresh(SHOE),
+              replace("SHOE-240").of(old(SHOE)),
+              replace("SHOE-220").of(old(SHOE)).acrossAxle()));
 
   private static final List<Sentence> ROLLER_SENTENCES =
       List.of(
-          when(any(CAM_ROLLER).missing(), replace()),
+          when(any(CAM_ROLLER).missing(), replace("CAM-ROLLER-130")),
           when(
-              any(CAM_ROLLER)
-                  .seen("flat", "groove", "pit", "spalling", "stuckAfterCleaning", "neckedEnds"),
-              replace()),
+              any(CAM_ROLLER).seen("flat", "groove", "pit", "spalling"), replace("CAM-ROLLER-010")),
+          when(any(CAM_ROLLER).seen("stuckAfterCleaning"), replace("CAM-ROLLER-020")),
+          when(any(CAM_ROLLER).seen("neckedEnds"), replace("CAM-ROLLER-030")),
           when(
               any(CAM_ROLLER).seen("looseInPocket"),
-              replace(),
-              look("pocketWornOneWeb").of(old(SHOE)).atSameStation(),
-              look("rollerRecess").of(old(SHOE)).atSameStation()),
+              replace("CAM-ROLLER-040"),
+              look("CAM-ROLLER-050", "pocketWornOneWeb").of(old(SHOE)).atSameStation(),
+              look("CAM-ROLLER-160", "rollerRecess").of(old(SHOE)).atSameStation()),
           when(
               any(CAM_ROLLER).seen("seizedAsFound"),
-              look("stuckAfterCleaning"),
-              look("flat").of(old(CAMSHAFT)),
-              look("groove").of(old(CAMSHAFT)),
-              look("pocketWornOneWeb").of(old(SHOE)).atSameStation()),
-          when(any(CAM_ROLLER).seen("seizedAsFound").notSeen("stuckAfterCleaning"), clean()),
+              clean("CAM-ROLLER-060"),
+              look("CAM-ROLLER-070", "stuckAfterCleaning"),
+              look("CAM-ROLLER-080", "flat").of(old(CAMSHAFT)),
+              look("CAM-ROLLER-090", "groove").of(old(CAMSHAFT)),
+              look("CAM-ROLLER-100", "pocketWornOneWeb").of(old(SHOE)).atSameStation()),
           when(
               any(CAM_ROLLER).seen("cocked"),
-              adjust(),
-              look("pocketWornOneWeb").of(old(SHOE)).atSameStation()),
-          when(any(LINING).renewed(), replace().of(old(CAM_ROLLER))),
-          when(fresh(LINING), replace().of(old(CAM_ROLLER))),
-          when(fresh(SHOE), replace().of(old(CAM_ROLLER))),
-          when(any(SHOE).renewed(), replace().of(old(CAM_ROLLER))),
-          when(any(ROLLER_CLIP).missing(), replace()),
-          when(old(ROLLER_CLIP).disturbed(), replace()),
-          when(any(ROLLER_CLIP).seen("bent"), replace()),
-          when(any(ROLLER_CLIP).seen("notLocked"), adjust()),
-          when(any(CAM_ROLLER).renewed(), replace().of(old(ROLLER_CLIP))));
+              adjust("CAM-ROLLER-140"),
+              look("CAM-ROLLER-150", "pocketWornOneWeb").of(old(SHOE)).atSameStation()),
+          whenRenewed(LINING, replace("CAM-ROLLER-110").of(old(CAM_ROLLER))),
+          when(fresh(LINING), replace("CAM-ROLLER-170").of(old(CAM_ROLLER))),
+          whenRenewed(SHOE, replace("CAM-ROLLER-120").of(old(CAM_ROLLER))),
+          when(fresh(SHOE), replace("CAM-ROLLER-180").of(old(CAM_ROLLER))),
+          when(any(ROLLER_CLIP).missing(), replace("ROLLER-CLIP-050")),
+          when(old(ROLLER_CLIP).disturbed(), replace("ROLLER-CLIP-010")),
+          when(any(ROLLER_CLIP).seen("bent"), replace("ROLLER-CLIP-020")),
+          when(any(ROLLER_CLIP).seen("notLocked"), adjust("ROLLER-CLIP-030")),
+          whenRenewed(CAM_ROLLER, replace("ROLLER-CLIP-040").of(old(ROLLER_CLIP))));
 
   private static final List<Sentence> SPRING_SENTENCES =
       List.of(
-          when(any(RETURN_SPRING).missing(), replace()),
-          when(old(RETURN_SPRING).disturbed(), replace()),
-          when(any(RETURN_SPRING).seen("broken", "stretched", "wrongType"), replace()),
-          when(any(RETURN_SPRING).renewed(), replace().of(old(RETURN_SPRING)).acrossAxle()),
-          when(fresh(RETURN_SPRING), replace().of(old(RETURN_SPRING)).acrossAxle()),
-          when(any(RETURN_SPRING_PIN).missing(), replace()),
-          when(any(RETURN_SPRING_PIN).seen("stuck", "worn", "broken"), replace()),
+          when(any(RETURN_SPRING).missing(), replace("RETURN-SPRING-050")),
+          when(old(RETURN_SPRING).disturbed(), replace("RETURN-SPRING-010")),
+          when(any(RETURN_SPRING).seen("broken"), replace("RETURN-SPRING-030")),
+          when(any(RETURN_SPRING).seen("stretched", "wrongType"), replace("RETURN-SPRING-040")),
+          whenRenewed(
+              RETURN_SPRING, replace("RETURN-SPRING-060").of(old(RETURN_SPRING)).acrossAxle()),
           when(
-              any(LINING).renewed(),
-              clean().of(old(RETURN_SPRING_PIN)),
-              replace().of(old(RETURN_SPRING)),
-              replace().of(old(SHOE_RETAINING_SPRING))),
+              fresh(RETURN_SPRING),
+              replace("RETURN-SPRING-070").of(old(RETURN_SPRING)).acrossAxle()),
+          when(any(RETURN_SPRING_PIN).missing(), replace("RETURN-SPRING-PIN-060")),
+          when(any(RETURN_SPRING_PIN).seen("worn", "broken"), replace("RETURN-SPRING-PIN-010")),
+          when(any(RETURN_SPRING_PIN).seen("stuck"), replace("RETURN-SPRING-PIN-020")),
+          whenRenewed(
+              LINING,
+              clean("RETURN-SPRING-PIN-050").of(old(RETURN_SPRING_PIN)),
+              replace("RETURN-SPRING-020").of(old(RETURN_SPRING)),
+              replace("SHOE-RETAINING-SPRING-020").of(old(SHOE_RETAINING_SPRING))),
           when(
               any(SHOE_RETAINING_SPRING).missing(),
-              replace(),
-              look("pocketWornOneWeb").of(old(SHOE)),
-              look("anchorEndWornOneWeb").of(old(SHOE))),
-          when(old(SHOE_RETAINING_SPRING).disturbed(), replace()),
+              replace("SHOE-RETAINING-SPRING-070"),
+              look("SHOE-RETAINING-SPRING-080", "anchorEndWornOneWeb").of(old(SHOE))),
+          when(old(SHOE_RETAINING_SPRING).disturbed(), replace("SHOE-RETAINING-SPRING-010")),
+          when(any(SHOE_RETAINING_SPRING).seen("broken"), replace("SHOE-RETAINING-SPRING-030")),
+          when(any(SHOE_RETAINING_SPRING).seen("off"), replace("SHOE-RETAINING-SPRING-040")),
           when(
-              old(SHOE_RETAINING_SPRING).seen("broken", "off"),
-              replace(),
-              look("pocketWornOneWeb").of(old(SHOE)),
-              look("anchorEndWornOneWeb").of(old(SHOE))),
-          when(fresh(SHOE_RETAINING_SPRING).seen("broken", "off"), replace()),
+              any(SHOE_RETAINING_SPRING).seen("broken", "off"),
+              look("SHOE-RETAINING-SPRING-050", "anchorEndWornOneWeb").of(old(SHOE)),
+              look("SHOE-RETAINING-SPRING-060", "pocketWornOneWeb").of(old(SHOE))),
+          whenRenewed(
+              SHOE_RETAINING_SPRING,
+              replace("SHOE-RETAINING-SPRING-090").of(old(SHOE_RETAINING_SPRING)).acrossAxle()),
           when(
-              any(SHOE_RETAINING_SPRING).renewed(),
-              replace().of(old(SHOE_RETAINING_SPRING)).acrossAxle()),
-          when(
-              fresh(SHOE_RETAINING_SPRING), replace().of(old(SHOE_RETAINING_SPRING)).acrossAxle()));
+              fresh(SHOE_RETAINING_SPRING),
+              replace("SHOE-RETAINING-SPRING-100").of(old(SHOE_RETAINING_SPRING)).acrossAxle()));
 
   static final Group GROUP =
-      new Group(POINTS, FIGURES, join(SHOE_SENTENCES, ROLLER_SENTENCES, SPRING_SENTENCES));
+      new Group(POINTS, join(SHOE_SENTENCES, ROLLER_SENTENCES, SPRING_SENTENCES));
 
   private ShoeParts() {}
 }

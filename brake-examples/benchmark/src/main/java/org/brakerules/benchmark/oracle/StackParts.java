@@ -4,8 +4,8 @@ import static org.brakerules.benchmark.oracle.Effect.adjust;
 import static org.brakerules.benchmark.oracle.Effect.look;
 import static org.brakerules.benchmark.oracle.Effect.replace;
 import static org.brakerules.benchmark.oracle.Sentence.when;
+import static org.brakerules.benchmark.oracle.Sentence.whenRenewed;
 import static org.brakerules.benchmark.oracle.Subject.any;
-import static org.brakerules.benchmark.oracle.Subject.fresh;
 import static org.brakerules.benchmark.oracle.Subject.old;
 import static org.brakerules.benchmark.oracle.Trade.join;
 import static org.brakerules.model.part.PartKind.CAMSHAFT;
@@ -53,57 +53,51 @@ final class StackParts {
               wheel-on | always | part.station=spline-end; part.condition=new | gap
               """));
 
-  private static final List<Figure> FIGURES =
-      join(
-          Figure.read(
-              SNAP_RING,
-              """
-              gap.max | gap | at most 0.062 in | spline-end feeler-gauge | part.station=spline-end |
-              """));
-
   private static final List<Sentence> SENTENCES =
       List.of(
-          when(any(HEAD_WASHER).missing(), replace()),
-          when(any(HEAD_WASHER).seen("cupped", "grooved"), replace()),
+          when(any(HEAD_WASHER).missing(), replace("HEAD-WASHER-050")),
+          when(any(HEAD_WASHER).seen("cupped", "grooved"), replace("HEAD-WASHER-010")),
           when(
               any(HEAD_WASHER).seen("wornOneSide"),
-              replace(),
-              look("bent").of(old(CAMSHAFT)),
-              look("bent").of(old(CAMSHAFT_BRACKET))),
-          when(any(SPACER).missing(), replace()),
-          when(any(SPACER).seen("distorted", "corroded"), replace()),
+              replace("HEAD-WASHER-020"),
+              look("HEAD-WASHER-030", "bent").of(old(CAMSHAFT)),
+              look("HEAD-WASHER-040", "bent").of(old(CAMSHAFT_BRACKET))),
+          when(any(SPACER).missing(), replace("SPACER-070")),
+          when(any(SPACER).seen("distorted", "corroded"), replace("SPACER-010")),
           when(
               any(SPACER).seen("thinnerOnOneSide"),
-              replace(),
-              look("bent").of(old(CAMSHAFT)),
-              look("bent").of(old(CAMSHAFT_BRACKET))),
+              replace("SPACER-020"),
+              look("SPACER-030", "bent").of(old(CAMSHAFT)),
+              look("SPACER-040", "bent").of(old(CAMSHAFT_BRACKET))),
           when(
               any(SPACER).seen("thinnerOnOneSide").at(SPLINE_END),
-              look("holesOutOfLine").of(SLACK_ADJUSTER)),
-          when(any(SPACER).seen("unlikeOtherSide"), adjust()),
-          when(any(SHIM).seen("distorted", "corroded"), replace()),
+              look("SPACER-050", "holesOutOfLine").of(SLACK_ADJUSTER)),
+          when(any(SPACER).seen("unlikeOtherSide"), adjust("SPACER-060")),
+          when(any(SHIM).missing(), replace("SHIM-060")),
+          when(any(SHIM).seen("distorted", "corroded"), replace("SHIM-010")),
           when(
               any(SHIM).seen("thinnerOnOneSide"),
-              replace(),
-              look("bent").of(old(CAMSHAFT)),
-              look("bent").of(old(CAMSHAFT_BRACKET))),
+              replace("SHIM-020"),
+              look("SHIM-030", "bent").of(old(CAMSHAFT)),
+              look("SHIM-040", "bent").of(old(CAMSHAFT_BRACKET))),
           when(
               any(SHIM).seen("thinnerOnOneSide").at(SPLINE_END),
-              look("holesOutOfLine").of(SLACK_ADJUSTER)),
-          when(any(SHIM).missing(), replace()),
-          when(any(SNAP_RING).missing(), replace(), look("ringGrooveRounded").of(old(CAMSHAFT))),
-          when(old(SNAP_RING).disturbed(), replace()),
+              look("SHIM-050", "holesOutOfLine").of(SLACK_ADJUSTER)),
           when(
-              old(SNAP_RING).seen("outOfGroove"),
-              replace(),
-              look("ringGrooveRounded").of(old(CAMSHAFT))),
-          when(fresh(SNAP_RING).seen("outOfGroove"), replace()),
-          when(any(SNAP_RING).beyond("gap.max"), adjust()),
-          when(any(CAMSHAFT).renewed(), replace().of(SNAP_RING)),
-          when(any(CAMSHAFT_BUSHING).renewed(), replace().of(SNAP_RING)),
-          when(any(SLACK_ADJUSTER).renewed(), replace().of(any(SNAP_RING).at(SPLINE_END))));
+              any(SNAP_RING).missing(),
+              replace("SNAP-RING-040"),
+              look("SNAP-RING-050", "ringGrooveRounded").of(old(CAMSHAFT))),
+          when(old(SNAP_RING).disturbed(), replace("SNAP-RING-010")),
+          when(
+              any(SNAP_RING).seen("outOfGroove"),
+              replace("SNAP-RING-020"),
+              look("SNAP-RING-030", "ringGrooveRounded").of(old(CAMSHAFT))),
+          when(any(SNAP_RING).beyond("gap.max"), adjust("SNAP-RING-060")),
+          whenRenewed(CAMSHAFT, replace("SNAP-RING-070").of(SNAP_RING)),
+          whenRenewed(CAMSHAFT_BUSHING, replace("SNAP-RING-080").of(SNAP_RING)),
+          whenRenewed(SLACK_ADJUSTER, replace("SNAP-RING-090").of(any(SNAP_RING).at(SPLINE_END))));
 
-  static final Group GROUP = new Group(POINTS, FIGURES, SENTENCES);
+  static final Group GROUP = new Group(POINTS, SENTENCES);
 
   private StackParts() {}
 }

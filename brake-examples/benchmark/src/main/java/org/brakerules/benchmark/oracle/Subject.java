@@ -4,101 +4,126 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.brakerules.model.part.PartKind;
-import org.brakerules.model.part.Sign;
 import org.brakerules.model.reading.Station;
 
 /**
  * The parts a sentence begins with, and what must be known of them.
  *
  * @param kind the kind of part
+ * @param isRenewed whether they are the parts that were found and do not go back
  * @param tests all that must hold
  * @param signs the signs the sentence answers, where they were seen
  * @param limits the limits the sentence answers, where a reading is beyond them
  */
-record Subject(PartKind kind, List<Test> tests, List<String> signs, List<String> limits) {
+record Subject(PartKind kind, boolean isRenewed, List<Test> tests, long signs, long limits) {
 
   /** Something that is so, or is not, of a part on the bench. */
   @FunctionalInterface
   interface Test {
-    boolean holds(Bench bench, WheelEndView end, Facts part);
+    boolean holds(Bench bench, Facts part);
   }
 
   static Subject any(PartKind kind) {
-    return new Subject(kind, List.of(), List.of(), List.of());
+    return new Subject(kind, false, List.of(), 0, 0);
   }
 
   /** Parts that were on the vehicle. */
   static Subject old(PartKind kind) {
-    return any(kind).with((bench, end, part) -> part.asFound());
+    return any(kind).with((bench, part) -> part.asFound());
   }
 
   /** Parts fitted in this job. */
   static Subject fresh(PartKind kind) {
-    return any(kind).with((bench, end, part) -> !part.asFound());
+    return any(kind).with((bench, part) -> !part.asFound());
+  }
+
+  static Subject renewed(PartKind kind) {
+    return new Subject(kind, true, List.of(), 0, 0);
   }
 
   Subject seen(String... names) {
-    return with((bench, end, part) -> signs(part, Sign.SEEN, names)).answering(names);
+    long any = Knowable.of(kind).set(names);
+    Subject with = with((bench, part) -> (part.seen() & any) != 0);
+    return new Subject(kind, isRenewed, with.tests, signs | any, limits);
   }
 
   /** A look was made and did not find it. */
   Subject notSeen(String name) {
-    return with((bench, end, part) -> part.sign(name) == Sign.NOT_SEEN).answering(name);
+    long sign = Knowable.of(kind).set(name);
+    return with((bench, part) -> (part.notSeen() & sign) != 0);
   }
 
-  /** A reading of such a part is beyond a limit; the numbers of parts at one place do not count. */
+  /**
+   * A reading of such a part is beyond a limit; the numbers of parts at one place do not count. The
+   * names of the limits are those of the tables without the kind of part.
+   */
   Subject beyond(String... names) {
     List<String> ids = Arrays.stream(names).map(name -> kind.id() + "." + name).toList();
-    Test beyond =
-        (bench, end, part) ->
-            end.samePlace(part)
-                .filter(one -> holds(bench, end, one))
-                .anyMatch(one -> ids.stream().anyMatch(id -> bench.isBeyond(id, end, one)));
-    return new Subject(kind, join(tests, List.of(beyond)), signs, join(limits, ids));
+    long any = Trade.limitSet(kind, ids);
+    Test beyond = (bench, part) -> isOneBeyond(bench, part, any);
+    return new Subject(kind, isRenewed, and(beyond), signs, limits | any);
+  }
+
+  private boolean isOneBeyond(Bench bench, Facts part, long any) {
+    if ((part.beyond() & any) != 0) {
+      return true;
+    }
+    for (Facts one : part.end().parts(kind)) {
+      if ((one.beyond() & any) != 0 && one.isAtPlaceOf(part) && holds(bench, one)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Subject missing() {
-    return with((bench, end, part) -> part.missing());
+    return with((bench, part) -> part.missing());
   }
 
   Subject at(Station station) {
-    return with((bench, end, part) -> part.part().station() == station);
+    return with((bench, part) -> part.station() == station);
   }
 
+  /** The part and its brake are surely so. */
   Subject where(String which) {
-    Which read = Which.read(which);
-    return with((bench, end, part) -> read.fit(end, part) == Fit.YES);
+    Which read = Which.read(kind, which);
+    return with((bench, part) -> read.fit(part) == Fit.YES);
   }
 
-  /** The part that was found will not go back. */
-  Subject renewed() {
-    return with((bench, end, part) -> part.asFound() && bench.isReplaced(part.place()));
+  /** The part and its brake are not surely so. */
+  Subject unless(String which) {
+    Which read = Which.read(kind, which);
+    return with((bench, part) -> read.fit(part) != Fit.YES);
   }
 
   /** Removed or separated in this job; the numbers of parts at one place do not count. */
   Subject disturbed() {
-    return with(
-        (bench, end, part) ->
-            end.samePlace(part).anyMatch(one -> one.part().tag().disturbed(bench.job().scope())));
+    return with(Subject::isOneDisturbed);
+  }
+
+  private static boolean isOneDisturbed(Bench bench, Facts part) {
+    for (Facts one : part.end().parts(part.kind())) {
+      if (one.isAtPlaceOf(part) && one.part().tag().disturbed(bench.job().scope())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Subject with(Test test) {
-    return new Subject(kind, join(tests, List.of(test)), signs, limits);
+    return new Subject(kind, isRenewed, and(test), signs, limits);
   }
 
-  private Subject answering(String... names) {
-    return new Subject(kind, tests, join(signs, List.of(names)), limits);
+  private List<Test> and(Test test) {
+    return Stream.concat(tests.stream(), Stream.of(test)).toList();
   }
 
-  boolean holds(Bench bench, WheelEndView end, Facts part) {
-    return tests.stream().allMatch(test -> test.holds(bench, end, part));
-  }
-
-  private static boolean signs(Facts part, Sign sign, String... names) {
-    return Arrays.stream(names).anyMatch(name -> part.sign(name) == sign);
-  }
-
-  private static <T> List<T> join(List<T> some, List<T> more) {
-    return Stream.concat(some.stream(), more.stream()).toList();
+  boolean holds(Bench bench, Facts part) {
+    for (int i = 0; i < tests.size(); i++) {
+      if (!tests.get(i).holds(bench, part)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

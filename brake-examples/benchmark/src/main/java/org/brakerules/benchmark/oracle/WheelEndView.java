@@ -2,14 +2,12 @@ package org.brakerules.benchmark.oracle;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
@@ -19,84 +17,102 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Tag;
-import org.brakerules.model.part.WheelEndPath;
+import org.jspecify.annotations.Nullable;
 
-/**
- * One wheel end as the oracle sees it: what is there, what is missed, and how the brake is built.
- *
- * @param path the name of the wheel end
- * @param layout how the brake is built
- * @param builtOn the day the vehicle was built
- * @param states how the brake is built, by the words of the tables
- * @param partsByKind the parts that are there or known to be missing
- * @param unmentioned the places of parts that the brake has for certain and the job leaves out
- */
-record WheelEndView(
-    WheelEndPath path,
-    Layout layout,
-    Optional<LocalDate> builtOn,
-    Map<String, String> states,
-    Map<PartKind, List<Facts>> partsByKind,
-    List<Place> unmentioned) {
+/** One wheel end as the oracle sees it: how the brake is built, what is there, what is missed. */
+final class WheelEndView {
 
-  static Map<WheelEndPath, WheelEndView> of(BrakeJob job) {
-    Map<WheelEndPath, WheelEndView> ends = new TreeMap<>();
-    job.units()
-        .forEach(
-            unit ->
-                unit.axles()
-                    .forEach(
-                        axle ->
-                            axle.wheelEnds()
-                                .forEach(
-                                    end ->
-                                        ends.put(
-                                            end.path(),
-                                            of(job, end, axle.kind(), unit.builtOn())))));
-    return ends;
-  }
+  private final int number;
+  private final Layout layout;
+  private final AxleKind axle;
+  private final Optional<LocalDate> builtOn;
+  private final long unstated;
+  private final Map<PartKind, List<Facts>> parts = new EnumMap<>(PartKind.class);
+  private final List<Facts> unmentioned = new ArrayList<>();
+  private @Nullable WheelEndView across;
 
-  private static WheelEndView of(
-      BrakeJob job, WheelEnd end, AxleKind axle, Optional<LocalDate> builtOn) {
+  WheelEndView(int number, BrakeJob job, WheelEnd end, AxleKind axle, Optional<LocalDate> builtOn) {
+    this.number = number;
+    this.layout = end.layout();
+    this.axle = axle;
+    this.builtOn = builtOn;
+    this.unstated = readUnstated();
     Set<Place> expected = new HashSet<>(end.expectedParts(job.scope()));
-    Set<Place> unmentioned = new HashSet<>(expected);
-    List<Facts> parts = new ArrayList<>();
+    Set<Place> mentioned = new HashSet<>();
     for (Part part : end.parts()) {
-      unmentioned.remove(part.place());
-      if (part.presence() != Presence.NOT_FITTED) {
-        parts.add(Facts.of(part, part.presence() == Presence.MISSING));
-      } else if (part.partKind().isEssential() && expected.contains(part.place())) {
-        parts.add(Facts.of(part.partKind().blank(Tag.missing(part.place())), true));
-      }
+      mentioned.add(part.place());
+      lay(part, expected);
     }
-    return new WheelEndView(
-        end.path(),
-        end.layout(),
-        builtOn,
-        States.ofBrake(end.layout(), axle, builtOn),
-        parts.stream().collect(Collectors.groupingBy(Facts::kind)),
-        unmentioned.stream().sorted().toList());
+    expected.removeAll(mentioned);
+    for (Place place : expected) {
+      unmentioned.add(new Facts(this, place.kind().blank(Tag.asFound(place)), false, false));
+    }
   }
 
-  Stream<Facts> parts() {
-    return partsByKind.values().stream().flatMap(List::stream);
+  /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
+  private void lay(Part part, Set<Place> expected) {
+    if (part.presence() != Presence.NOT_FITTED) {
+      lay(new Facts(this, part, part.presence() == Presence.MISSING, true));
+    } else if (part.partKind().isEssential() && expected.contains(part.place())) {
+      lay(new Facts(this, part.partKind().blank(Tag.missing(part.place())), true, true));
+    }
+  }
+
+  private void lay(Facts part) {
+    parts.computeIfAbsent(part.kind(), kind -> new ArrayList<>(2)).add(part);
+  }
+
+  private long readUnstated() {
+    long set = 0;
+    for (int i = 0; i < BrakeState.ALL.size(); i++) {
+      set |= BrakeState.isUnstated(BrakeState.ALL.get(i).read().apply(this)) ? 1L << i : 0;
+    }
+    return set;
+  }
+
+  void meet(WheelEndView other) {
+    across = other;
+  }
+
+  /** Where it stands among the wheel ends of the job. */
+  int number() {
+    return number;
+  }
+
+  Layout layout() {
+    return layout;
+  }
+
+  AxleKind axle() {
+    return axle;
+  }
+
+  /** The day the vehicle was built. */
+  Optional<LocalDate> builtOn() {
+    return builtOn;
+  }
+
+  /** What the job does not state of the brake, by the numbers of {@link BrakeState#ALL}. */
+  long unstated() {
+    return unstated;
+  }
+
+  /** The wheel end across the axle, if it is in the job. */
+  @Nullable WheelEndView across() {
+    return across;
+  }
+
+  /** The parts that are there or known to be missing. */
+  Iterable<List<Facts>> parts() {
+    return parts.values();
   }
 
   List<Facts> parts(PartKind kind) {
-    return partsByKind.getOrDefault(kind, List.of());
+    return parts.getOrDefault(kind, List.of());
   }
 
-  /** The parts of the kind and station of a part, itself among them; their numbers do not count. */
-  Stream<Facts> samePlace(Facts part) {
-    return parts(part.kind()).stream().filter(one -> one.part().station() == part.part().station());
-  }
-
-  /** How the brake or the axle is, as it is written in a job; empty if not stated. */
-  String state(String path) {
-    String state = states.get(path);
-    if (state == null) {
-      throw new IllegalArgumentException("A brake has no " + path + ".");
-    }
-    return state;
+  /** The parts that the brake has for certain and the job leaves out. */
+  List<Facts> unmentioned() {
+    return unmentioned;
   }
 }

@@ -1,9 +1,13 @@
 package org.brakerules.benchmark.oracle;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
-import org.brakerules.model.quantity.Length;
+import java.util.function.Function;
+import org.brakerules.model.part.Condition;
+import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.reading.Station;
 
 /**
  * Which parts a row of a table is for, written as {@code layout.camshaft=tube/split;
@@ -13,47 +17,78 @@ record Which(List<Term> terms) {
 
   static final Which ALL = new Which(List.of());
 
-  private record Term(String path, boolean excluded, List<String> values) {
+  private static final String OF_PART = "part.";
+  private static final String NOT = "not ";
 
-    static Term read(String text) {
-      String[] sides = text.split("=", 2);
-      boolean excluded = sides[1].startsWith("not ");
-      String values = excluded ? sides[1].substring("not ".length()) : sides[1];
-      return new Term(
-          sides[0].strip(),
-          excluded,
-          Arrays.stream(values.split("/", -1)).map(Term::plain).toList());
-    }
+  private record Term(Function<Facts, Object> read, List<Object> values, boolean excluded) {
 
-    private static String plain(String value) {
-      boolean length = value.endsWith(" in") || value.endsWith(" mm");
-      return length ? States.amount(Length.parse(value)) : value;
-    }
-
-    Fit fit(WheelEndView end, Facts part) {
-      String value = path.startsWith("part.") ? part.state(path.substring(5)) : end.state(path);
+    Fit fit(Facts part) {
+      Object value = read.apply(part);
       if (values.contains(value)) {
         return excluded ? Fit.NO : Fit.YES;
       }
-      if (value.isEmpty() || value.equals("unknown") || value.equals("not-checked")) {
+      // A sign that nobody looked for was not seen, and is asked for by itself.
+      if (!(value instanceof Sign) && BrakeState.isUnstated(value)) {
         return Fit.UNSTATED;
       }
       return excluded ? Fit.YES : Fit.NO;
     }
   }
 
-  static Which read(String text) {
+  static Which read(PartKind kind, String text) {
     return text.isBlank()
         ? ALL
-        : new Which(Arrays.stream(text.split(";", -1)).map(String::strip).map(Term::read).toList());
+        : new Which(
+            Arrays.stream(text.split(";", -1)).map(term -> term(kind, term.strip())).toList());
   }
 
-  Which and(String text) {
-    List<Term> more = read(text).terms;
-    return new Which(Stream.concat(terms.stream(), more.stream()).toList());
+  private static Term term(PartKind kind, String text) {
+    String[] sides = text.split("=", 2);
+    boolean excluded = sides[1].startsWith(NOT);
+    String[] words = (excluded ? sides[1].substring(NOT.length()) : sides[1]).split("/", -1);
+    Class<?> type = type(kind, sides[0]);
+    List<Object> values = new ArrayList<>();
+    for (String word : words) {
+      values.add(BrakeState.parse(type, word));
+    }
+    return new Term(reader(kind, sides[0]), List.copyOf(values), excluded);
   }
 
-  Fit fit(WheelEndView end, Facts part) {
-    return terms.stream().map(term -> term.fit(end, part)).reduce(Fit.YES, Fit::and);
+  private static Class<?> type(PartKind kind, String path) {
+    return switch (path) {
+      case "part.condition" -> Condition.class;
+      case "part.station" -> Station.class;
+      default ->
+          path.startsWith(OF_PART)
+              ? Knowable.of(kind).type(number(kind, path))
+              : BrakeState.of(path).type();
+    };
+  }
+
+  private static Function<Facts, Object> reader(PartKind kind, String path) {
+    if (path.equals("part.condition")) {
+      return part -> part.part().condition();
+    }
+    if (path.equals("part.station")) {
+      return Facts::station;
+    }
+    if (path.startsWith(OF_PART)) {
+      int number = number(kind, path);
+      return part -> part.value(number);
+    }
+    BrakeState state = BrakeState.of(path);
+    return part -> state.read().apply(part.end());
+  }
+
+  private static int number(PartKind kind, String path) {
+    return Knowable.of(kind).number(path.substring(OF_PART.length()));
+  }
+
+  Fit fit(Facts part) {
+    Fit fit = Fit.YES;
+    for (int i = 0; i < terms.size() && fit != Fit.NO; i++) {
+      fit = fit.and(terms.get(i).fit(part));
+    }
+    return fit;
   }
 }
