@@ -10,6 +10,7 @@ import java.util.Set;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.limit.Limit;
+import org.brakerules.model.job.Acceptance;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.BrakeJobBuilder;
 import org.brakerules.model.job.MakersLimit;
@@ -61,7 +62,9 @@ public final class RandomJobs {
         BrakeJob.builder()
             .date(date)
             .ruleSet(ruleSet.id())
-            .scope(dice.percent(60) ? Scope.CAMSHAFT_OUT : dice.any(Scope.class));
+            .scope(dice.percent(60) ? Scope.CAMSHAFT_OUT : dice.any(Scope.class))
+            .acceptance(
+                dice.percent(60) ? Acceptance.GUARDED_IF_STATED : dice.any(Acceptance.class));
     List<Place> places = new ArrayList<>();
     List<Aim> aims = new ArrayList<>();
     for (String unit : dice.percent(15) ? List.of("tractor", "trailer-1") : List.of("")) {

@@ -61,7 +61,7 @@ final class RandomParts {
         if (dice.percent(mood.stated)) {
           Place place = path.place(kind, station);
           parts.add(part(place));
-          if (dice.percent(3)) {
+          if (kind.mostAtOnePlace() > 1 && dice.percent(3)) {
             parts.add(part(place.numbered(2 + dice.below(2))));
           }
         }

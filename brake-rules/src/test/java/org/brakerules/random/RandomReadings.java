@@ -25,6 +25,7 @@ import org.brakerules.model.quantity.Quantities;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.quantity.Share;
 import org.brakerules.model.quantity.Torque;
+import org.brakerules.model.quantity.TorqueUnit;
 import org.brakerules.model.reading.Measurement;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
@@ -129,7 +130,9 @@ final class RandomReadings {
     if (band.isEmpty() || !dice.percent(mood.right)) {
       return dice.percent(50)
           ? Optional.empty()
-          : Optional.of(Quantities.parse(Pressure.class, dice.any(List.of("79 psi", "101 psi"))));
+          : Optional.of(
+              Quantities.parse(
+                  Pressure.class, dice.any(List.of("79 psi", "101 psi", "551 kPa", "6.4 bar"))));
     }
     Pressure least = band.get().least();
     Pressure most = band.get().most();
@@ -213,7 +216,15 @@ final class RandomReadings {
   }
 
   private <Q extends Quantity<Q>> Q inEitherUnit(Class<Q> kind, Q value) {
+    if (value instanceof Torque torque) {
+      return kind.cast(inAnyUnit(torque));
+    }
     return value instanceof Length length ? kind.cast(inEitherUnit(length)) : value;
+  }
+
+  private Torque inAnyUnit(Torque torque) {
+    Torque shown = new Torque(torque.newtonMetres(), dice.any(TorqueUnit.class));
+    return isRounded(shown) ? torque : shown;
   }
 
   /** Not every millimetre has a short text in inches; what has none stays in millimetres. */

@@ -144,7 +144,11 @@ final class Smaller {
 
   private static BrakeJob build(BrakeJob job, List<MakersLimit> limits, List<WheelEnd> ends) {
     BrakeJobBuilder smaller =
-        BrakeJob.builder().date(job.date()).ruleSet(job.ruleSet().id()).scope(job.scope());
+        BrakeJob.builder()
+            .date(job.date())
+            .ruleSet(job.ruleSet().id())
+            .scope(job.scope())
+            .acceptance(job.acceptance());
     limits.forEach(smaller::makersLimit);
     ends.forEach(smaller::wheelEnd);
     for (VehicleUnit unit : job.units()) {

@@ -62,13 +62,7 @@ final class PartReader {
 
   private Supplier<Part> part(Node node, Fields fields, PartKind kind) {
     Optional<Place> place = place(fields, kind);
-    place.ifPresent(
-        known ->
-            once.add(
-                known,
-                node,
-                belowWheelEnd(known),
-                "each part once; number parts of one kind and station 1, 2, 3"));
+    place.ifPresent(known -> once.add(known, node, belowWheelEnd(known), howOften(kind)));
     Tag tag =
         new Tag(
             place.orElseGet(() -> wheelEnd.place(kind, kind.stations().iterator().next())),
@@ -87,7 +81,21 @@ final class PartReader {
         fields.has("number")
             ? written.flatMap(it -> values.count(it, Place.MOST_OF_A_KIND))
             : Optional.of(1);
-    return station.flatMap(at -> number.map(it -> new Place(wheelEnd, kind, at, it)));
+    return station.flatMap(at -> number.flatMap(it -> place(written, kind, at, it)));
+  }
+
+  private Optional<Place> place(Optional<Node> written, PartKind kind, Station at, int number) {
+    if (number > kind.mostAtOnePlace()) {
+      written.ifPresent(node -> values.problems().add(node, howOften(kind)));
+      return Optional.empty();
+    }
+    return Optional.of(new Place(wheelEnd, kind, at, number));
+  }
+
+  private static String howOften(PartKind kind) {
+    return kind.mostAtOnePlace() == 1
+        ? "one " + kind.inWords() + " of a wheel end: the one that is to go back, as found or new"
+        : "each part once; number parts of one kind and station 1, 2, 3";
   }
 
   private Optional<Station> station(Fields fields, PartKind kind) {

@@ -176,6 +176,17 @@ public enum PartKind {
     return Optional.empty();
   }
 
+  /**
+   * How many parts of the kind one place of a wheel end can have, an old one and the new one for it
+   * counted both: 1 for what a wheel end has once, else {@link Place#MOST_OF_A_KIND}.
+   */
+  public int mostAtOnePlace() {
+    return switch (this) {
+      case RETURN_SPRING, SHOE_RETAINING_SPRING, DUST_SHIELD, HOSE -> Place.MOST_OF_A_KIND;
+      default -> hasStations() ? Place.MOST_OF_A_KIND : 1;
+    };
+  }
+
   /** Finds a kind by its id. */
   public static Optional<PartKind> byId(String id) {
     for (PartKind kind : values()) {

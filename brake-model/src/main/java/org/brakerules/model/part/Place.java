@@ -21,12 +21,21 @@ public record Place(WheelEndPath wheelEnd, PartKind kind, Station station, int n
   /**
    * Checks the place.
    *
-   * @throws IllegalArgumentException if the kind has no such station, or the number is not 1 to 20
+   * @throws IllegalArgumentException if the kind has no such station, or the number is not 1 to
+   *     {@link PartKind#mostAtOnePlace()}
    */
   public Place {
     if (!kind.stations().contains(station)) {
       throw new IllegalArgumentException(
           "A " + kind.id() + " has no station " + station.id() + "; " + kind.stationsInWords());
+    }
+    if (number > 1 && kind.mostAtOnePlace() == 1) {
+      throw new IllegalArgumentException(
+          "A wheel end has one "
+              + kind.inWords()
+              + ", and no number "
+              + number
+              + "; state the one that is to go back, as found or new.");
     }
     if (number < 1 || number > MOST_OF_A_KIND) {
       throw new IllegalArgumentException(

@@ -158,11 +158,28 @@ class InvalidJobTest {
     assertThat(messagesOf(job))
         .containsExactly(
             "line 6, column 3, /units/0/axles/0/wheelEnds/0/parts/3: found a second camshaft, the"
-                + " first is at line 3, column 3, expected each part once; number parts of one kind"
-                + " and station 1, 2, 3",
+                + " first is at line 3, column 3, expected one camshaft of a wheel end: the one"
+                + " that is to go back, as found or new",
             "line 7, column 3, /units/0/axles/0/wheelEnds/0/parts/4: found a second"
                 + " shim/head-end/2, the first is at line 5, column 3, expected each part once;"
                 + " number parts of one kind and station 1, 2, 3");
+  }
+
+  @Test
+  void a_second_part_of_what_a_wheel_end_has_once_is_refused_at_its_number() {
+    String job =
+        job(
+            """
+            { "axle": 2, "wheelEnds": [ { "side": "left", "parts": [
+              { "part": "drum", "number": 1 },
+              { "part": "drum", "number": 2, "condition": "new" },
+              { "part": "return-spring", "number": 2 } ] } ] }\
+            """);
+
+    assertThat(messagesOf(job))
+        .containsExactly(
+            "line 4, column 31, /units/0/axles/0/wheelEnds/0/parts/1/number: found 2, expected one"
+                + " drum of a wheel end: the one that is to go back, as found or new");
   }
 
   @Test

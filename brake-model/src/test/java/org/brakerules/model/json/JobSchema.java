@@ -173,7 +173,7 @@ final class JobSchema {
       ObjectNode stations = choice(Names.of(kind.stations()).all());
       properties.put("station", described("the station", stations));
     }
-    properties.put("number", of(Place.class, "number", count(Place.MOST_OF_A_KIND)));
+    properties.put("number", of(Place.class, "number", count(kind.mostAtOnePlace())));
     properties.put("presence", of(Tag.class, "presence", names(Presence.class)));
     properties.put("condition", of(Tag.class, "condition", names(Condition.class)));
     properties.put("disturbance", of(Tag.class, "disturbance", names(Disturbance.class)));

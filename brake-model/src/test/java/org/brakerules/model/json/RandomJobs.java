@@ -137,7 +137,7 @@ final class RandomJobs {
     for (PartKind kind : PartKind.values()) {
       for (Station station : kind.stations()) {
         if (random.nextInt(3) == 0) {
-          int number = 1 + random.nextInt(3);
+          int number = 1 + random.nextInt(Math.min(3, kind.mostAtOnePlace()));
           Tag tag =
               new Tag(
                   path.place(kind, station).numbered(number),

@@ -83,14 +83,14 @@ final class Bench {
 
   private void speak(Subject subject, Effect effect, Facts part) {
     if (effect.target().isEmpty()) {
-      say(Said.of(effect, part, subject.limits(), Said.FIRST_HAND));
+      say(new Said(effect, part, subject.limits(), Said.FIRST_HAND));
       part.findings().answer(subject.signs());
       return;
     }
     for (Facts target : candidates(effect, part.end())) {
       boolean isThere = !effect.sameStation() || target.station() == part.station();
       if (isThere && effect.target().get().holds(this, target)) {
-        say(Said.of(effect, target, target == part ? subject.limits() : 0, Said.FIRST_HAND));
+        say(new Said(effect, target, target == part ? subject.limits() : 0, Said.FIRST_HAND));
         part.findings().answer(subject.signs());
       }
     }
@@ -102,7 +102,7 @@ final class Bench {
     for (Effect effect : Trade.consequences(part.kind())) {
       for (Facts target : candidates(effect, part.end())) {
         if (effect.target().orElseThrow().holds(this, target)) {
-          Said said = Said.of(effect, target, 0, cause);
+          Said said = new Said(effect, target, 0, cause);
           replacements.follow(said);
           say(said);
         }

@@ -1,7 +1,7 @@
 package org.brakerules.benchmark.oracle;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import org.brakerules.benchmark.oracle.Point.When;
 import org.brakerules.model.decision.Disposition;
@@ -22,19 +22,30 @@ final class Conclusion {
   private static final OracleReason NOT_LAID_OPEN =
       new OracleReason("GENERAL-070", Verdict.UNDECIDED);
 
-  /** A hold first, then the worst; what was found on the part before what its neighbours bring. */
-  private static final Comparator<Ranked> GRAVEST_FIRST =
-      Comparator.comparing((Ranked one) -> one.reason.verdict() != Verdict.HOLD)
-          .thenComparing(one -> one.reason.verdict().disposition(), Comparator.reverseOrder())
-          .thenComparing(one -> one.isConsequence)
-          .thenComparing(one -> one.reason.rule());
+  /** A reason with its rank; the lowest is the gravest. */
+  private record Ranked(OracleReason reason, int rank) implements Comparable<Ranked> {
 
-  private record Ranked(OracleReason reason, boolean isConsequence) {}
+    private static final int ABOVE_ALL = Disposition.values().length;
+
+    /** A hold first, then the worst; what was found on the part before what neighbours bring. */
+    static Ranked of(OracleReason reason, boolean isConsequence) {
+      Verdict verdict = reason.verdict();
+      int gravity = verdict == Verdict.HOLD ? ABOVE_ALL : verdict.disposition().ordinal();
+      return new Ranked(reason, 2 * (ABOVE_ALL - gravity) + (isConsequence ? 1 : 0));
+    }
+
+    @Override
+    public int compareTo(Ranked other) {
+      return rank == other.rank
+          ? reason.rule().compareTo(other.reason.rule())
+          : Integer.compare(rank, other.rank);
+    }
+  }
 
   private final Facts part;
   private final Scope scope;
   private final List<Said> said;
-  private final List<Point> open = new ArrayList<>();
+  private final List<String> open = new ArrayList<>();
   private final List<Ranked> reasons = new ArrayList<>();
   private boolean needsAnything;
   private long openSet;
@@ -79,7 +90,7 @@ final class Conclusion {
           (again & point.bit()) != 0
               || ((needed || (looks & point.bit()) != 0) && isUnknown(point));
       if (isOpen && !part.missing()) {
-        open.add(point);
+        open.add(point.id());
         openSet |= point.bit();
       }
     }
@@ -121,7 +132,7 @@ final class Conclusion {
   private void reason() {
     for (Said one : said) {
       if (one.asks() == 0 || (one.asks() & openSet) != 0) {
-        add(new OracleReason(one.effect().rule(), one.effect().verdict()), one.isConsequence());
+        add(one.effect().reason(), one.isConsequence());
         answeredLimits |= one.limits();
       }
     }
@@ -135,7 +146,7 @@ final class Conclusion {
       add(ALL_LOOKED_AT, false);
     }
     if (reasons.size() > 1) {
-      reasons.sort(GRAVEST_FIRST);
+      Collections.sort(reasons);
     }
   }
 
@@ -159,7 +170,7 @@ final class Conclusion {
 
   private void add(OracleReason reason, boolean isConsequence) {
     worst = worst.worse(reason.verdict().disposition());
-    reasons.add(new Ranked(reason, isConsequence));
+    reasons.add(Ranked.of(reason, isConsequence));
   }
 
   private OracleDecision decision() {
@@ -171,7 +182,7 @@ final class Conclusion {
         each.add(ranked.reason);
       }
     }
-    return new OracleDecision(worst, hold, each, checks(), open.stream().map(Point::id).toList());
+    return new OracleDecision(worst, hold, each, checks(), open);
   }
 
   private List<OracleCheck> checks() {

@@ -7,17 +7,17 @@ import org.brakerules.model.part.PartKind;
 /**
  * What a sentence ends with: what becomes of which parts.
  *
- * @param rule the id of the rule that says the same
- * @param verdict what is said of them
+ * @param reason what is said of them, with the id of the rule that says the same
  * @param property the property to look at or to measure; empty for other verdicts
+ * @param asks the same as a set of {@link Knowable}, once the kind of part is known
  * @param target the parts; empty for the part the sentence begins with
  * @param across whether they are at the other end of the axle
  * @param sameStation whether they are at the station of the part the sentence begins with
  */
 record Effect(
-    String rule,
-    Verdict verdict,
+    OracleReason reason,
     String property,
+    long asks,
     Optional<Subject> target,
     boolean across,
     boolean sameStation) {
@@ -49,7 +49,11 @@ record Effect(
   }
 
   private static Effect self(String rule, Verdict verdict, String property) {
-    return new Effect(rule, verdict, property, Optional.empty(), false, false);
+    return new Effect(new OracleReason(rule, verdict), property, 0, Optional.empty(), false, false);
+  }
+
+  Verdict verdict() {
+    return reason.verdict();
   }
 
   Effect of(PartKind kind) {
@@ -57,14 +61,24 @@ record Effect(
   }
 
   Effect of(Subject parts) {
-    return new Effect(rule, verdict, property, Optional.of(parts), across, sameStation);
+    return new Effect(reason, property, 0, Optional.of(parts), across, sameStation);
   }
 
   Effect atSameStation() {
-    return new Effect(rule, verdict, property, target, across, true);
+    return new Effect(reason, property, asks, target, across, true);
   }
 
   Effect acrossAxle() {
-    return new Effect(rule, verdict, property, target, true, sameStation);
+    return new Effect(reason, property, asks, target, true, sameStation);
+  }
+
+  /** The effect of a sentence that begins with parts of a kind. */
+  Effect from(PartKind kind) {
+    if (property.isEmpty()) {
+      return this;
+    }
+    PartKind of = target.isPresent() ? target.get().kind() : kind;
+    long set = Knowable.of(of).set(property);
+    return new Effect(reason, property, set, target, across, sameStation);
   }
 }

@@ -14,6 +14,9 @@ final class Facts {
 
   private final WheelEndView end;
   private final Part part;
+  private final PartKind kind;
+  private final Station station;
+  private final boolean asFound;
   private final boolean missing;
   private final boolean mentioned;
   private final Object[] values;
@@ -32,9 +35,12 @@ final class Facts {
   Facts(WheelEndView end, Part part, boolean missing, boolean mentioned) {
     this.end = end;
     this.part = part;
+    this.kind = part.partKind();
+    this.station = part.station();
+    this.asFound = part.condition() == Condition.AS_FOUND;
     this.missing = missing;
     this.mentioned = mentioned;
-    Knowable knowable = Knowable.of(part.partKind());
+    Knowable knowable = Knowable.of(kind);
     values = new Object[knowable.ofPart()];
     for (int number = 0; number < values.length; number++) {
       values[number] = knowable.read(part, number);
@@ -76,11 +82,11 @@ final class Facts {
   }
 
   PartKind kind() {
-    return part.partKind();
+    return kind;
   }
 
   Station station() {
-    return part.station();
+    return station;
   }
 
   boolean missing() {
@@ -92,7 +98,7 @@ final class Facts {
   }
 
   boolean asFound() {
-    return part.condition() == Condition.AS_FOUND;
+    return asFound;
   }
 
   /** The signs that were seen. */
@@ -133,6 +139,6 @@ final class Facts {
 
   /** Whether another part is of the same kind and station; the numbers do not count. */
   boolean isAtPlaceOf(Facts other) {
-    return station() == other.station();
+    return station == other.station;
   }
 }

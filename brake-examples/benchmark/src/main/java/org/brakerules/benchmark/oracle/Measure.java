@@ -58,12 +58,12 @@ final class Measure {
     if (row != null && (makers == null || row.isLawOf(job))) {
       Optional<? extends Quantity<?>> value = row.value(part.end());
       if (value.isPresent()) {
-        into.add(new Held(limit, scale.hold(row, value.get(), part), fitting.hangs()));
+        into.add(new Held(limit, scale.hold(limit, row, value.get(), part), fitting.hangs()));
       }
     }
     if (makers != null) {
       into.add(
-          new Held(limit, scale.hold(likely(limit, row), makers.value(), part), fitting.hangs()));
+          new Held(limit, scale.hold(limit, likely(limit, row), makers.value(), part), fitting.hangs()));
     }
     if (into.size() == before || (makers != null && fitting.isLawOpen())) {
       into.add(Held.withoutFigure(limit, fitting.hangs()));

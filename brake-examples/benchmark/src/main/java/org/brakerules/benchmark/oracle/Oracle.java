@@ -1,7 +1,10 @@
 package org.brakerules.benchmark.oracle;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.part.Place;
 
@@ -12,19 +15,28 @@ import org.brakerules.model.part.Place;
  */
 public final class Oracle {
 
+  private static final Comparator<Facts> IN_PATH_ORDER =
+      Comparator.comparingInt((Facts part) -> part.end().number())
+          .thenComparingInt(part -> WheelEndView.number(part.place()));
+
   private Oracle() {}
 
-  /** Decides every part that the job mentions or its brakes have for certain. */
+  /**
+   * Decides every part that the job mentions or its brakes have for certain; in the order of the
+   * wheel ends of the job, and there by kind, station and number.
+   */
   public static Map<Place, OracleDecision> decide(BrakeJob job) {
     Bench bench = new Bench(job);
     bench.goOver();
-    Map<Place, OracleDecision> decisions = new TreeMap<>();
+    List<Facts> parts = new ArrayList<>();
     for (WheelEndView end : bench.ends()) {
-      end.parts()
-          .forEach(
-              parts ->
-                  parts.forEach(part -> decisions.put(part.place(), Conclusion.of(bench, part))));
-      end.unmentioned().forEach(part -> decisions.put(part.place(), Conclusion.of(bench, part)));
+      end.parts().forEach(parts::addAll);
+      parts.addAll(end.unmentioned());
+    }
+    parts.sort(IN_PATH_ORDER);
+    Map<Place, OracleDecision> decisions = new LinkedHashMap<>(2 * parts.size());
+    for (Facts part : parts) {
+      decisions.put(part.place(), Conclusion.of(bench, part));
     }
     return decisions;
   }

@@ -17,6 +17,8 @@ final class Replacements {
 
   private final BitSet replaced = new BitSet();
   private final List<Facts> firstHand = new ArrayList<>();
+  private final BitSet once = new BitSet();
+  private final BitSet again = new BitSet();
   private final Map<Integer, List<Said>> following = new HashMap<>();
   private final Map<Facts, BitSet> without = new HashMap<>();
 
@@ -25,13 +27,11 @@ final class Replacements {
     return end.number() * KINDS + kind.ordinal();
   }
 
-  static PartKind kind(int number) {
-    return PartKind.values()[number % KINDS];
-  }
-
   /** A part does not go back for what was found. */
   void replace(Facts part) {
     firstHand.add(part);
+    int number = number(part.end(), part.kind());
+    (once.get(number) ? again : once).set(number);
   }
 
   /** Notes that some part of a kind is replaced; whether that is new. */
@@ -50,7 +50,15 @@ final class Replacements {
   boolean stands(Said said) {
     return !said.isConsequence()
         || !said.on().findings().isReplaced()
+        || isReplacedFirstHandBut(said.on(), said.cause())
         || without.computeIfAbsent(said.on(), this::goOverWithout).get(said.cause());
+  }
+
+  /** Whether another part of a kind and wheel end does not go back for what was found. */
+  private boolean isReplacedFirstHandBut(Facts part, int number) {
+    boolean isOneOfThem =
+        part.findings().isReplacedFirstHand() && number(part.end(), part.kind()) == number;
+    return isOneOfThem ? again.get(number) : once.get(number);
   }
 
   private BitSet goOverWithout(Facts good) {

@@ -47,15 +47,10 @@ final class Scale {
   }
 
   /** How the readings of a part stand against a figure read as a row says. */
-  OracleCheck hold(Figure row, Quantity<?> value, Facts part) {
-    return against(row, value, part, Knowable.of(part.kind()).number(row.property()));
-  }
-
-  /** Figure and readings are of one kind of quantity. */
-  @SuppressWarnings("unchecked")
-  private <Q extends Quantity<Q>> OracleCheck against(
-      Figure row, Quantity<?> value, Facts part, int number) {
-    Measurement<Q> measurement = (Measurement<Q>) part.measurement(number);
+  @SuppressWarnings("unchecked") // figure and readings are of one kind of quantity
+  <Q extends Quantity<Q>> OracleCheck hold(
+      Limit limit, Figure row, Quantity<?> value, Facts part) {
+    Measurement<Q> measurement = (Measurement<Q>) part.measurement(limit.property());
     return check(row, (Q) value, part, measurement.readings());
   }
 

@@ -1,5 +1,6 @@
 package org.brakerules.benchmark.oracle;
 
+import java.util.Arrays;
 import java.util.List;
 import org.brakerules.model.part.PartKind;
 
@@ -7,11 +8,12 @@ import org.brakerules.model.part.PartKind;
 record Sentence(Subject subject, List<Effect> effects) {
 
   static Sentence when(Subject subject, Effect... effects) {
-    return new Sentence(subject, List.of(effects));
+    return new Sentence(
+        subject, Arrays.stream(effects).map(effect -> effect.from(subject.kind())).toList());
   }
 
   /** A sentence on parts that were found and do not go back. */
   static Sentence whenRenewed(PartKind kind, Effect... effects) {
-    return new Sentence(Subject.renewed(kind), List.of(effects));
+    return when(Subject.renewed(kind), effects);
   }
 }

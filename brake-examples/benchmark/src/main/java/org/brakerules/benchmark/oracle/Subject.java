@@ -12,7 +12,7 @@ import org.brakerules.model.reading.Station;
  * @param kind the kind of part
  * @param isRenewed whether they are the parts that were found and do not go back
  * @param tests all that must hold
- * @param signs the signs the sentence answers, where they were seen
+ * @param signs the signs of which one must be seen, which the sentence answers; empty if none must
  * @param limits the limits the sentence answers, where a reading is beyond them
  */
 record Subject(PartKind kind, boolean isRenewed, List<Test> tests, long signs, long limits) {
@@ -43,8 +43,7 @@ record Subject(PartKind kind, boolean isRenewed, List<Test> tests, long signs, l
 
   Subject seen(String... names) {
     long any = Knowable.of(kind).set(names);
-    Subject with = with((bench, part) -> (part.seen() & any) != 0);
-    return new Subject(kind, isRenewed, with.tests, signs | any, limits);
+    return new Subject(kind, isRenewed, tests, signs | any, limits);
   }
 
   /** A look was made and did not find it. */
@@ -119,6 +118,9 @@ record Subject(PartKind kind, boolean isRenewed, List<Test> tests, long signs, l
   }
 
   boolean holds(Bench bench, Facts part) {
+    if (signs != 0 && (part.seen() & signs) == 0) {
+      return false;
+    }
     for (int i = 0; i < tests.size(); i++) {
       if (!tests.get(i).holds(bench, part)) {
         return false;

@@ -19,6 +19,7 @@ final class Trade {
   private static final List<Group> GROUPS =
       List.of(
           CamshaftParts.GROUP,
+          SealParts.GROUP,
           StackParts.GROUP,
           ShoeParts.GROUP,
           AnchorParts.GROUP,
@@ -28,6 +29,7 @@ final class Trade {
           AdjusterParts.GROUP,
           ChamberParts.GROUP,
           HubParts.GROUP,
+          LiningCauses.GROUP,
           Causes.GROUP);
 
   /** Good news when they are seen. */

@@ -2,12 +2,11 @@ package org.brakerules.benchmark.oracle;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.AxleKind;
@@ -17,10 +16,14 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Tag;
+import org.brakerules.model.reading.Station;
 import org.jspecify.annotations.Nullable;
 
 /** One wheel end as the oracle sees it: how the brake is built, what is there, what is missed. */
 final class WheelEndView {
+
+  private static final int STATIONS = Station.values().length;
+  private static final int NUMBERS = Place.MOST_OF_A_KIND + 1;
 
   private final int number;
   private final Layout layout;
@@ -37,20 +40,27 @@ final class WheelEndView {
     this.axle = axle;
     this.builtOn = builtOn;
     this.unstated = readUnstated();
-    Set<Place> expected = new HashSet<>(end.expectedParts(job.scope()));
-    Set<Place> mentioned = new HashSet<>();
+    List<Place> expected = end.expectedParts(job.scope());
+    BitSet mentioned = new BitSet();
     for (Part part : end.parts()) {
-      mentioned.add(part.place());
+      mentioned.set(number(part.place()));
       lay(part, expected);
     }
-    expected.removeAll(mentioned);
     for (Place place : expected) {
-      unmentioned.add(new Facts(this, place.kind().blank(Tag.asFound(place)), false, false));
+      if (!mentioned.get(number(place))) {
+        unmentioned.add(new Facts(this, place.kind().blank(Tag.asFound(place)), false, false));
+      }
     }
   }
 
+  /** Where a place stands among all of a wheel end, in their order. */
+  static int number(Place place) {
+    return (place.kind().ordinal() * STATIONS + place.station().ordinal()) * NUMBERS
+        + place.number();
+  }
+
   /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
-  private void lay(Part part, Set<Place> expected) {
+  private void lay(Part part, List<Place> expected) {
     if (part.presence() != Presence.NOT_FITTED) {
       lay(new Facts(this, part, part.presence() == Presence.MISSING, true));
     } else if (part.partKind().isEssential() && expected.contains(part.place())) {
