@@ -56,10 +56,10 @@ public final class Agreement {
       err.println(USAGE);
       return 2;
     }
-    long jobs = options.get("--jobs");
-    Run run = new Run(options.get("--first"), jobs, progress(jobs)::hear);
-    Tally tally = run.on(Math.toIntExact(options.get("--threads")));
-    out.println(tally.report(Math.toIntExact(options.get("--examples"))));
+    long jobs = value(options, "--jobs");
+    Run run = new Run(value(options, "--first"), jobs, progress(jobs)::hear);
+    Tally tally = run.on(Math.toIntExact(value(options, "--threads")));
+    out.println(tally.report(Math.toIntExact(value(options, "--examples"))));
     return tally.isAgreed() ? 0 : 1;
   }
 
@@ -79,9 +79,13 @@ public final class Agreement {
         .or(() -> outside(options, "--examples", 0, 100));
   }
 
+  private static long value(Map<String, Long> options, String name) {
+    return options.getOrDefault(name, 0L);
+  }
+
   private static Optional<String> outside(
       Map<String, Long> options, String name, long least, long most) {
-    long value = options.get(name);
+    long value = value(options, name);
     return value < least || value > most
         ? Optional.of(
             name + " is " + value + "; write a number from " + least + " to " + most + ".")

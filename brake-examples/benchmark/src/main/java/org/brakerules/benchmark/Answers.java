@@ -41,7 +41,7 @@ final class Answers {
                   .map(reason -> new OracleReason(reason.rule(), reason.verdict()))
                   .distinct()
                   .toList(),
-              inOrder(checks.get(decision.part()).stream().map(Answers::check).toList()),
+              inOrder(checks.getOrDefault(decision.part(), List.of()).stream().map(Answers::check).toList()),
               decision.needed().stream().map(Needed::point).sorted().toList()));
     }
     return answers;

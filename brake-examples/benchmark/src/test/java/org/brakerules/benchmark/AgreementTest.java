@@ -17,7 +17,9 @@ class AgreementTest {
   @Test
   void counts_the_jobs_and_ends_with_0_where_both_agree() {
     assertThat(run("--jobs", "20", "--first", "7", "--threads", "2")).isZero();
-    assertThat(text(out)).startsWith("20 jobs, ").contains(" 0 disagreements, hash of the answers ");
+    assertThat(text(out))
+        .startsWith("20 jobs, ")
+        .contains(" 0 disagreements, hash of the answers ");
   }
 
   @Test

@@ -49,8 +49,7 @@ class DisagreementTest {
   void names_a_point_that_only_the_oracle_leaves_open() {
     assertThat(
             kind(
-                decision(List.of(OPEN), List.of()),
-                decision(List.of(OPEN), List.of("drum.taper"))))
+                decision(List.of(OPEN), List.of()), decision(List.of(OPEN), List.of("drum.taper"))))
         .isEqualTo("drum: oracle drum.taper");
   }
 
@@ -58,15 +57,13 @@ class DisagreementTest {
   void tells_reasons_in_another_order() {
     assertThat(
             kind(
-                decision(List.of(TURN, OPEN), List.of()),
-                decision(List.of(OPEN, TURN), List.of())))
+                decision(List.of(TURN, OPEN), List.of()), decision(List.of(OPEN, TURN), List.of())))
         .isEqualTo("drum: order of the reasons");
   }
 
   @Test
   void tells_a_check_of_another_margin() {
-    assertThat(
-            kind(checked(Length.parse("0.001 in")), checked(Length.parse("0.002 in"))))
+    assertThat(kind(checked(Length.parse("0.001 in")), checked(Length.parse("0.002 in"))))
         .isEqualTo("drum: drum.taper.max in its figures");
   }
 

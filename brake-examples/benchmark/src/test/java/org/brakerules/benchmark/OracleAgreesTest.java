@@ -12,7 +12,8 @@ class OracleAgreesTest {
 
   @Test
   void rule_base_and_oracle_decide_random_jobs_alike() {
-    Tally tally = new Run(FIRST_SEED, JOBS, done -> {}).on(Runtime.getRuntime().availableProcessors());
+    Tally tally =
+        new Run(FIRST_SEED, JOBS, done -> {}).on(Runtime.getRuntime().availableProcessors());
     assertThat(tally.isAgreed()).as(() -> tally.report(EXAMPLES_SHOWN)).isTrue();
   }
 

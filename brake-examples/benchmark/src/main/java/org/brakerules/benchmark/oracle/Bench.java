@@ -35,7 +35,7 @@ final class Bench {
   private void lay(VehicleUnit unit, Axle axle) {
     WheelEndView first = null;
     for (WheelEnd end : axle.wheelEnds()) {
-      WheelEndView view = new WheelEndView(ends.size(), job, end, axle.kind(), unit.builtOn());
+      WheelEndView view = new WheelEndView(job, end, axle.kind(), unit.builtOn());
       if (first != null) {
         first.meet(view);
         view.meet(first);
@@ -83,14 +83,14 @@ final class Bench {
 
   private void speak(Subject subject, Effect effect, Facts part) {
     if (effect.target().isEmpty()) {
-      say(new Said(effect, part, subject.limits(), Said.FIRST_HAND));
+      say(new Said(effect, part, subject.limits(), null));
       part.findings().answer(subject.signs());
       return;
     }
     for (Facts target : candidates(effect, part.end())) {
       boolean isThere = !effect.sameStation() || target.station() == part.station();
       if (isThere && effect.target().get().holds(this, target)) {
-        say(new Said(effect, target, target == part ? subject.limits() : 0, Said.FIRST_HAND));
+        say(new Said(effect, target, target == part ? subject.limits() : 0, null));
         part.findings().answer(subject.signs());
       }
     }
@@ -98,12 +98,12 @@ final class Bench {
 
   /** What follows from a part that does not go back, once for its kind and wheel end. */
   private void follow(Facts part) {
-    int cause = Replacements.number(part.end(), part.kind());
+    Renewal cause = part.renewal();
     for (Effect effect : Trade.consequences(part.kind())) {
       for (Facts target : candidates(effect, part.end())) {
         if (effect.target().orElseThrow().holds(this, target)) {
           Said said = new Said(effect, target, 0, cause);
-          replacements.follow(said);
+          cause.follow(said);
           say(said);
         }
       }
@@ -122,7 +122,7 @@ final class Bench {
     if (part.findings().isReplacedFirstHand() && !firstHandBefore) {
       replacements.replace(part);
     }
-    if (said.isReplacement() && replacements.note(Replacements.number(part.end(), part.kind()))) {
+    if (said.isReplacement() && part.renewal().becomesDue()) {
       toFollow.push(part);
     }
   }

@@ -179,10 +179,7 @@ final class CamshaftParts {
               replace("CAMSHAFT-SEAL-030").of(old(CAMSHAFT_SEAL)),
               again("CAMSHAFT-SEAL-200", "cut").of(fresh(CAMSHAFT_SEAL))));
 
-  static final Group GROUP =
-      new Group(
-          POINTS,
-          join(CAMSHAFT_SENTENCES, BUSHING_SENTENCES));
+  static final Group GROUP = new Group(POINTS, join(CAMSHAFT_SENTENCES, BUSHING_SENTENCES));
 
   private CamshaftParts() {}
 }

@@ -139,12 +139,7 @@ final class Causes {
 
   static final Group GROUP =
       new Group(
-          List.of(),
-          join(
-              DRUM_PATTERNS,
-              SHOE_PATTERNS,
-              ROD_AND_SHAFT_PATTERNS,
-              STROKE_PATTERNS));
+          List.of(), join(DRUM_PATTERNS, SHOE_PATTERNS, ROD_AND_SHAFT_PATTERNS, STROKE_PATTERNS));
 
   private Causes() {}
 }

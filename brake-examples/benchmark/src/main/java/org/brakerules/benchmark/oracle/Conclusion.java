@@ -22,23 +22,28 @@ final class Conclusion {
   private static final OracleReason NOT_LAID_OPEN =
       new OracleReason("GENERAL-070", Verdict.UNDECIDED);
 
-  /** A reason with its rank; the lowest is the gravest. */
-  private record Ranked(OracleReason reason, int rank) implements Comparable<Ranked> {
-
-    private static final int ABOVE_ALL = Disposition.values().length;
+  private record Ranked(OracleReason reason, boolean isConsequence)
+      implements Comparable<Ranked> {
 
     /** A hold first, then the worst; what was found on the part before what neighbours bring. */
-    static Ranked of(OracleReason reason, boolean isConsequence) {
-      Verdict verdict = reason.verdict();
-      int gravity = verdict == Verdict.HOLD ? ABOVE_ALL : verdict.disposition().ordinal();
-      return new Ranked(reason, 2 * (ABOVE_ALL - gravity) + (isConsequence ? 1 : 0));
-    }
-
     @Override
     public int compareTo(Ranked other) {
-      return rank == other.rank
-          ? reason.rule().compareTo(other.reason.rule())
-          : Integer.compare(rank, other.rank);
+      if (isHold() != other.isHold()) {
+        return isHold() ? -1 : 1;
+      }
+      int milder = other.disposition().compareTo(disposition());
+      if (milder != 0 || isConsequence != other.isConsequence) {
+        return milder == 0 ? Boolean.compare(isConsequence, other.isConsequence) : milder;
+      }
+      return reason.rule().compareTo(other.reason.rule());
+    }
+
+    boolean isHold() {
+      return reason.verdict() == Verdict.HOLD;
+    }
+
+    Disposition disposition() {
+      return reason.verdict().disposition();
     }
   }
 
@@ -170,14 +175,14 @@ final class Conclusion {
 
   private void add(OracleReason reason, boolean isConsequence) {
     worst = worst.worse(reason.verdict().disposition());
-    reasons.add(Ranked.of(reason, isConsequence));
+    reasons.add(new Ranked(reason, isConsequence));
   }
 
   private OracleDecision decision() {
     boolean hold = false;
     List<OracleReason> each = new ArrayList<>(reasons.size());
     for (Ranked ranked : reasons) {
-      hold |= ranked.reason.verdict() == Verdict.HOLD;
+      hold |= ranked.isHold();
       if (each.isEmpty() || !each.get(each.size() - 1).equals(ranked.reason)) {
         each.add(ranked.reason);
       }

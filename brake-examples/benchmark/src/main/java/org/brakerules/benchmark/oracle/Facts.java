@@ -21,6 +21,7 @@ final class Facts {
   private final boolean mentioned;
   private final Object[] values;
   private final Findings findings = new Findings();
+  private final Renewal renewal;
   private long seen;
   private long notSeen;
   private long unknown;
@@ -38,6 +39,7 @@ final class Facts {
     this.kind = part.partKind();
     this.station = part.station();
     this.asFound = part.condition() == Condition.AS_FOUND;
+    this.renewal = end.renewal(kind);
     this.missing = missing;
     this.mentioned = mentioned;
     Knowable knowable = Knowable.of(kind);
@@ -127,6 +129,11 @@ final class Facts {
 
   Findings findings() {
     return findings;
+  }
+
+  /** What is known of the replacement of its kind at its wheel end. */
+  Renewal renewal() {
+    return renewal;
   }
 
   Object value(int number) {

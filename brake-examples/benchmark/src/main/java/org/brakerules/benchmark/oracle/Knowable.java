@@ -6,11 +6,14 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.reading.Measurement;
@@ -21,13 +24,14 @@ import org.brakerules.model.reading.Measurement;
  */
 final class Knowable {
 
-  private static final Map<PartKind, Knowable> OF = new EnumMap<>(PartKind.class);
-
-  static {
-    for (PartKind kind : PartKind.values()) {
-      OF.put(kind, new Knowable(kind));
-    }
-  }
+  private static final Map<PartKind, Knowable> OF =
+      Arrays.stream(PartKind.values())
+          .collect(
+              Collectors.toMap(
+                  kind -> kind,
+                  Knowable::new,
+                  (one, other) -> one,
+                  () -> new EnumMap<>(PartKind.class)));
 
   private final PartKind kind;
   private final List<String> names = new ArrayList<>();
@@ -50,7 +54,7 @@ final class Knowable {
   }
 
   static Knowable of(PartKind kind) {
-    return OF.get(kind);
+    return Objects.requireNonNull(OF.get(kind));
   }
 
   /** How many of the numbers are the part's own. */

@@ -29,11 +29,13 @@ import static org.brakerules.model.reading.Station.TUBE;
 import java.util.List;
 import org.brakerules.benchmark.oracle.Trade.Group;
 
-/** From a pattern on the linings, or from grease and oil, to its causes, which only ask for looks. */
+/**
+ * From a pattern on the linings, or from grease and oil, to its causes, which only ask for looks.
+ */
 final class LiningCauses {
 
-  private static final Subject AUTOMATIC_ADJUSTER = any(SLACK_ADJUSTER)
-          .where("layout.adjuster=automatic-pawl/automatic-clutch");
+  private static final Subject AUTOMATIC_ADJUSTER =
+      any(SLACK_ADJUSTER).where("layout.adjuster=automatic-pawl/automatic-clutch");
 
   /** The camshaft seals that have a lip, as they were found. */
   private static final Subject LIP_SEAL = old(CAMSHAFT_SEAL).unless("part.kind=o-ring");

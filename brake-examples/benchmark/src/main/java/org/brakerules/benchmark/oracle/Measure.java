@@ -3,7 +3,6 @@ package org.brakerules.benchmark.oracle;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.MakersLimit;
@@ -15,7 +14,7 @@ final class Measure {
 
   private final BrakeJob job;
   private final Scale scale;
-  private final Map<Limit, List<Figure>> inForce = new IdentityHashMap<>();
+  private final IdentityHashMap<Limit, List<Figure>> inForce = new IdentityHashMap<>();
 
   Measure(BrakeJob job) {
     this.job = job;
@@ -63,7 +62,8 @@ final class Measure {
     }
     if (makers != null) {
       into.add(
-          new Held(limit, scale.hold(limit, likely(limit, row), makers.value(), part), fitting.hangs()));
+          new Held(
+              limit, scale.hold(limit, likely(limit, row), makers.value(), part), fitting.hangs()));
     }
     if (into.size() == before || (makers != null && fitting.isLawOpen())) {
       into.add(Held.withoutFigure(limit, fitting.hangs()));

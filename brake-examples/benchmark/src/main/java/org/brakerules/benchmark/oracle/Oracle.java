@@ -16,15 +16,11 @@ import org.brakerules.model.part.Place;
 public final class Oracle {
 
   private static final Comparator<Facts> IN_PATH_ORDER =
-      Comparator.comparingInt((Facts part) -> part.end().number())
-          .thenComparingInt(part -> WheelEndView.number(part.place()));
+      Comparator.comparing(Facts::place);
 
   private Oracle() {}
 
-  /**
-   * Decides every part that the job mentions or its brakes have for certain; in the order of the
-   * wheel ends of the job, and there by kind, station and number.
-   */
+  /** Decides every part that the job mentions or its brakes have for certain, in path order. */
   public static Map<Place, OracleDecision> decide(BrakeJob job) {
     Bench bench = new Bench(job);
     bench.goOver();

@@ -1,84 +1,59 @@
 package org.brakerules.benchmark.oracle;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.brakerules.model.part.PartKind;
+import java.util.Set;
 
 /**
- * What is replaced, by kind and wheel end, and what follows from that. A consequence may not rest
- * on its own part: whether it does is found by going over the bench as if that part were good.
+ * What follows from what is replaced. A consequence may not rest on its own part: whether it does
+ * is found by going over the bench as if that part were good.
  */
 final class Replacements {
 
-  private static final int KINDS = PartKind.values().length;
-
-  private final BitSet replaced = new BitSet();
   private final List<Facts> firstHand = new ArrayList<>();
-  private final BitSet once = new BitSet();
-  private final BitSet again = new BitSet();
-  private final Map<Integer, List<Said>> following = new HashMap<>();
-  private final Map<Facts, BitSet> without = new HashMap<>();
-
-  /** The number of a kind of part at a wheel end. */
-  static int number(WheelEndView end, PartKind kind) {
-    return end.number() * KINDS + kind.ordinal();
-  }
+  private final Map<Facts, Set<Renewal>> without = new HashMap<>();
 
   /** A part does not go back for what was found. */
   void replace(Facts part) {
     firstHand.add(part);
-    int number = number(part.end(), part.kind());
-    (once.get(number) ? again : once).set(number);
-  }
-
-  /** Notes that some part of a kind is replaced; whether that is new. */
-  boolean note(int number) {
-    boolean known = replaced.get(number);
-    replaced.set(number);
-    return !known;
-  }
-
-  /** Something follows from a replacement. */
-  void follow(Said said) {
-    following.computeIfAbsent(said.cause(), cause -> new ArrayList<>()).add(said);
+    part.renewal().addFirstHand();
   }
 
   /** Whether what was said does not rest on the very part it was said of. */
   boolean stands(Said said) {
-    return !said.isConsequence()
+    Renewal cause = said.cause();
+    return cause == null
         || !said.on().findings().isReplaced()
-        || isReplacedFirstHandBut(said.on(), said.cause())
-        || without.computeIfAbsent(said.on(), this::goOverWithout).get(said.cause());
+        || isFirstHandBut(said.on(), cause)
+        || without.computeIfAbsent(said.on(), this::goOverWithout).contains(cause);
   }
 
-  /** Whether another part of a kind and wheel end does not go back for what was found. */
-  private boolean isReplacedFirstHandBut(Facts part, int number) {
-    boolean isOneOfThem =
-        part.findings().isReplacedFirstHand() && number(part.end(), part.kind()) == number;
-    return isOneOfThem ? again.get(number) : once.get(number);
+  /** Whether a part other than this one is replaced for what was found. */
+  private static boolean isFirstHandBut(Facts part, Renewal cause) {
+    boolean isOneOfThem = part.renewal() == cause && part.findings().isReplacedFirstHand();
+    return cause.firstHand() > (isOneOfThem ? 1 : 0);
   }
 
-  private BitSet goOverWithout(Facts good) {
-    BitSet reached = new BitSet();
+  private Set<Renewal> goOverWithout(Facts good) {
+    Set<Renewal> reached = new HashSet<>();
     for (Facts part : firstHand) {
       if (part != good) {
-        reach(number(part.end(), part.kind()), good, reached);
+        reach(part.renewal(), good, reached);
       }
     }
     return reached;
   }
 
-  private void reach(int number, Facts good, BitSet reached) {
-    if (reached.get(number)) {
+  private static void reach(Renewal renewal, Facts good, Set<Renewal> reached) {
+    if (!reached.add(renewal)) {
       return;
     }
-    reached.set(number);
-    for (Said said : following.getOrDefault(number, List.of())) {
+    for (Said said : renewal.following()) {
       if (said.isReplacement() && said.on() != good) {
-        reach(number(said.on().end(), said.on().kind()), good, reached);
+        reach(said.on().renewal(), good, reached);
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.brakerules.benchmark.oracle;
 
 import org.brakerules.model.decision.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something that was said of a part.
@@ -8,12 +9,9 @@ import org.brakerules.model.decision.Verdict;
  * @param effect what was said
  * @param on of which part
  * @param limits the limits it answers, if the part's own reading is beyond them
- * @param cause the replacement it follows from, see {@link Replacements}; {@link #FIRST_HAND} if it
- *     follows from what was found
+ * @param cause the replacement it follows from; null if it follows from what was found
  */
-record Said(Effect effect, Facts on, long limits, int cause) {
-
-  static final int FIRST_HAND = -1;
+record Said(Effect effect, Facts on, long limits, @Nullable Renewal cause) {
 
   /** The properties it asks for. */
   long asks() {
@@ -21,7 +19,7 @@ record Said(Effect effect, Facts on, long limits, int cause) {
   }
 
   boolean isConsequence() {
-    return cause != FIRST_HAND;
+    return cause != null;
   }
 
   /** A part that was found does not go back; a new one that is replaced drags nothing along. */

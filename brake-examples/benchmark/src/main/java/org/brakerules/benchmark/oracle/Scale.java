@@ -48,8 +48,7 @@ final class Scale {
 
   /** How the readings of a part stand against a figure read as a row says. */
   @SuppressWarnings("unchecked") // figure and readings are of one kind of quantity
-  <Q extends Quantity<Q>> OracleCheck hold(
-      Limit limit, Figure row, Quantity<?> value, Facts part) {
+  <Q extends Quantity<Q>> OracleCheck hold(Limit limit, Figure row, Quantity<?> value, Facts part) {
     Measurement<Q> measurement = (Measurement<Q>) part.measurement(limit.property());
     return check(row, (Q) value, part, measurement.readings());
   }

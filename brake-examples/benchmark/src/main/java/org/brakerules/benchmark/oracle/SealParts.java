@@ -137,8 +137,7 @@ final class SealParts {
               any(GREASE_FITTING).seen("purgeSideDry"),
               again("GREASE-FITTING-100", "purgeSideDry")));
 
-  static final Group GROUP =
-      new Group(POINTS, join(SEAL_SENTENCES, BRACKET_AND_FITTING_SENTENCES));
+  static final Group GROUP = new Group(POINTS, join(SEAL_SENTENCES, BRACKET_AND_FITTING_SENTENCES));
 
   private SealParts() {}
 }

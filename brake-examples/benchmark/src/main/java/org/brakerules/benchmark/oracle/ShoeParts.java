@@ -178,7 +178,8 @@ final class ShoeParts {
           when(
               any(SHOE_RETAINING_SPRING).missing(),
               replace("SHOE-RETAINING-SPRING-070"),
-              look("SHOE-RETAINING-SPRING-080", "anchorEndWornOneWeb").of(old(SHOE))),
+              look("SHOE-RETAINING-SPRING-080", "anchorEndWornOneWeb").of(old(SHOE)),
+              look("SHOE-RETAINING-SPRING-110", "pocketWornOneWeb").of(old(SHOE))),
           when(old(SHOE_RETAINING_SPRING).disturbed(), replace("SHOE-RETAINING-SPRING-010")),
           when(any(SHOE_RETAINING_SPRING).seen("broken"), replace("SHOE-RETAINING-SPRING-030")),
           when(any(SHOE_RETAINING_SPRING).seen("off"), replace("SHOE-RETAINING-SPRING-040")),

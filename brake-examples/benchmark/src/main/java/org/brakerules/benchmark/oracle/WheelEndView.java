@@ -2,7 +2,6 @@ package org.brakerules.benchmark.oracle;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,47 +15,38 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Presence;
 import org.brakerules.model.part.Tag;
-import org.brakerules.model.reading.Station;
 import org.jspecify.annotations.Nullable;
 
 /** One wheel end as the oracle sees it: how the brake is built, what is there, what is missed. */
 final class WheelEndView {
 
-  private static final int STATIONS = Station.values().length;
-  private static final int NUMBERS = Place.MOST_OF_A_KIND + 1;
-
-  private final int number;
   private final Layout layout;
   private final AxleKind axle;
   private final Optional<LocalDate> builtOn;
   private final long unstated;
   private final Map<PartKind, List<Facts>> parts = new EnumMap<>(PartKind.class);
+  private final Map<PartKind, Renewal> renewals = new EnumMap<>(PartKind.class);
   private final List<Facts> unmentioned = new ArrayList<>();
   private @Nullable WheelEndView across;
 
-  WheelEndView(int number, BrakeJob job, WheelEnd end, AxleKind axle, Optional<LocalDate> builtOn) {
-    this.number = number;
+  WheelEndView(BrakeJob job, WheelEnd end, AxleKind axle, Optional<LocalDate> builtOn) {
     this.layout = end.layout();
     this.axle = axle;
     this.builtOn = builtOn;
     this.unstated = readUnstated();
     List<Place> expected = end.expectedParts(job.scope());
-    BitSet mentioned = new BitSet();
+    List<Place> notFitted = new ArrayList<>();
     for (Part part : end.parts()) {
-      mentioned.set(number(part.place()));
+      if (part.presence() == Presence.NOT_FITTED) {
+        notFitted.add(part.place());
+      }
       lay(part, expected);
     }
     for (Place place : expected) {
-      if (!mentioned.get(number(place))) {
+      if (!isLaid(place) && !notFitted.contains(place)) {
         unmentioned.add(new Facts(this, place.kind().blank(Tag.asFound(place)), false, false));
       }
     }
-  }
-
-  /** Where a place stands among all of a wheel end, in their order. */
-  static int number(Place place) {
-    return (place.kind().ordinal() * STATIONS + place.station().ordinal()) * NUMBERS
-        + place.number();
   }
 
   /** A part no brake works without cannot be stated away: "not fitted" then means missing. */
@@ -72,6 +62,15 @@ final class WheelEndView {
     parts.computeIfAbsent(part.kind(), kind -> new ArrayList<>(2)).add(part);
   }
 
+  private boolean isLaid(Place place) {
+    for (Facts part : parts(place.kind())) {
+      if (part.station() == place.station() && part.place().number() == place.number()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private long readUnstated() {
     long set = 0;
     for (int i = 0; i < BrakeState.ALL.size(); i++) {
@@ -84,9 +83,9 @@ final class WheelEndView {
     across = other;
   }
 
-  /** Where it stands among the wheel ends of the job. */
-  int number() {
-    return number;
+  /** What is known of the replacement of a kind of part. */
+  Renewal renewal(PartKind kind) {
+    return renewals.computeIfAbsent(kind, one -> new Renewal());
   }
 
   Layout layout() {
