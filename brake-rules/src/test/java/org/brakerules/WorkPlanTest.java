@@ -257,7 +257,7 @@ class WorkPlanTest {
     WorkPlan plan = plan(SoundBrake.tube());
     Recording stroke = step(plan, "PROVE-030").records().get(0);
     assertThat(stroke.limits())
-        .extracting(limit -> limit.id())
+        .extracting(limit -> limit.limit().id())
         .contains("chamber.applied-stroke.max");
     assertThat(step(plan, "ASSEMBLE-030").records())
         .allSatisfy(

@@ -81,14 +81,20 @@ public final class WorkPlanWriter {
 
   private void record(Recording recording) {
     out.text("what", recording.what());
+    out.number("readings", recording.readings());
     out.objects("limits", recording.limits(), this::limit);
     out.flag("makersFigure", recording.makersFigure());
   }
 
-  private void limit(LimitInForce limit) {
+  private void limit(LimitToMeet toMeet) {
+    LimitInForce limit = toMeet.limit();
     out.text("id", limit.id());
     out.text("comparison", limit.comparison().inWords());
     out.text("value", limit.written());
+    toMeet.at().ifPresent(station -> out.text("at", station));
+    out.texts("methods", ids(toMeet.methods()));
+    toMeet.pressure().ifPresent(pressure -> out.text("pressure", pressure));
+    out.unlessEmpty("otherwise", toMeet.otherwise());
     out.text("source", limit.source().citation());
   }
 

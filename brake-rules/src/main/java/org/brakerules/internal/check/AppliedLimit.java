@@ -9,4 +9,4 @@ import org.brakerules.model.decision.LimitInForce;
  * @param row the row of the table that says how it is read
  * @param limit the value and its source, the maker's or the row's own
  */
-record AppliedLimit(LimitRow row, LimitInForce limit) {}
+public record AppliedLimit(LimitRow row, LimitInForce limit) {}

@@ -77,10 +77,20 @@ public final class Checks {
               ? "before anything is pumped, turned or taken apart"
               : "after the work");
     }
-    if (limit.methods().contains(Method.FULL_APPLICATION)) {
-      testPressure.map(TestPressure::inWords).ifPresent(conditions::add);
-    }
+    pressure(limit).ifPresent(conditions::add);
     return conditions;
+  }
+
+  /** At which pressure a limit wants its reading taken; empty if at any. */
+  public Optional<String> pressure(Limit limit) {
+    return limit.methods().contains(Method.FULL_APPLICATION)
+        ? testPressure.map(TestPressure::inWords)
+        : Optional.empty();
+  }
+
+  /** The limits of an id that hold for a part, each with the row that says how it is read. */
+  public List<AppliedLimit> inForce(String id, Subject subject) {
+    return limits.inForce(id, subject);
   }
 
   /** Every limit of the part's kind, with how the part's readings stand against it. */

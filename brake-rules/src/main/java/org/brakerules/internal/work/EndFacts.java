@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.brakerules.figure.Figure;
+import org.brakerules.internal.check.AppliedLimit;
 import org.brakerules.internal.check.Checks;
 import org.brakerules.internal.decide.InspectedPart;
 import org.brakerules.internal.table.Subject;
-import org.brakerules.model.decision.Check;
+import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Decision;
-import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.job.WheelEnd;
@@ -19,6 +19,7 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Tag;
+import org.brakerules.work.LimitToMeet;
 
 /**
  * What is known of one wheel end.
@@ -82,19 +83,29 @@ record EndFacts(
     return parts.stream().filter(one -> one.part().place().equals(place)).findFirst().orElseThrow();
   }
 
-  /** The limits of an id that are in force for the parts of this wheel end, each once. */
-  List<LimitInForce> limits(String id, PartKind kind) {
-    List<Check> known =
+  /**
+   * The limits of an id that are in force for the parts of this wheel end, each once.
+   *
+   * @param otherwise what a reading on their wrong side means; empty if the table does not say
+   */
+  List<LimitToMeet> limits(String id, PartKind kind, String otherwise) {
+    List<Subject> known =
         parts.stream()
             .filter(one -> one.part().partKind() == kind)
-            .flatMap(one -> one.checks().stream())
+            .map(InspectedPart::subject)
             .toList();
-    return (known.isEmpty() ? checks.of(subject(kind)) : known)
+    return (known.isEmpty() ? List.of(subject(kind)) : known)
         .stream()
-            .filter(check -> check.limitId().equals(id))
-            .flatMap(check -> check.limit().stream())
+            .flatMap(one -> checks.inForce(id, one).stream())
+            .map(applied -> toMeet(applied, otherwise))
             .distinct()
             .toList();
+  }
+
+  private LimitToMeet toMeet(AppliedLimit applied, String otherwise) {
+    Limit row = applied.row();
+    return new LimitToMeet(
+        applied.limit(), otherwise, row.station(), row.methods(), checks.pressure(row));
   }
 
   /** The reasons that stop work on parts of this wheel end, with their parts. */

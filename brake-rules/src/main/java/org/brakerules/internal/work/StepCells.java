@@ -4,12 +4,14 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.brakerules.internal.table.LimitTable;
 import org.brakerules.internal.table.Names;
 import org.brakerules.internal.table.Row;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.work.PartCondition.Wanted;
+import org.brakerules.internal.work.StepRow.LimitCell;
 import org.brakerules.internal.work.StepRow.RecordCell;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.Source;
@@ -23,6 +25,8 @@ import org.brakerules.work.Surface;
 final class StepCells {
 
   private static final Pattern RULE = Pattern.compile("[A-Z]+(-[A-Z]+)*-[0-9]{3}");
+  private static final Pattern SEVERAL = Pattern.compile("(.*) x([1-9][0-9]?)");
+  private static final Pattern EXPLAINED = Pattern.compile("(\\S+) \\((.+)\\)");
   private static final String WITH = "with ";
   private static final String TORQUE = "torque";
   private static final String ANY = "any";
@@ -100,21 +104,32 @@ final class StepCells {
 
   RecordCell recordCell(String cell) {
     String[] sides = cell.split("=", -1);
-    String what = sides[0].strip();
+    Matcher several = SEVERAL.matcher(sides[0].strip());
+    String what = several.matches() ? several.group(1) : sides[0].strip();
+    int readings = several.matches() ? Integer.parseInt(several.group(2)) : 1;
     if (sides.length == 1) {
-      return new RecordCell(what, List.of(), false);
+      return new RecordCell(what, readings, List.of(), false);
     }
     if (sides[1].strip().equals(TORQUE)) {
-      return new RecordCell(what, List.of(), true);
+      return new RecordCell(what, readings, List.of(), true);
     }
-    List<String> limits =
+    List<LimitCell> limits =
         Arrays.stream(sides[1].split("\\|")).map(String::strip).map(this::limit).toList();
-    return new RecordCell(what, limits, false);
+    return new RecordCell(what, readings, limits, false);
   }
 
-  private String limit(String id) {
+  /** A limit, and in brackets what a reading on its wrong side means, where that needs a word. */
+  private LimitCell limit(String cell) {
     Collection<String> ids = tables.limits().ids();
-    return row.known(id, "limit", one -> Optional.of(one).filter(ids::contains), ids);
+    Matcher explained = EXPLAINED.matcher(cell);
+    boolean told = explained.matches();
+    return new LimitCell(
+        row.known(
+            told ? explained.group(1) : cell,
+            "limit",
+            one -> Optional.of(one).filter(ids::contains),
+            ids),
+        told ? explained.group(2) : "");
   }
 
   String point(String id) {

@@ -84,6 +84,8 @@ record StepRow(
   /** What a step can tell of a job. */
   enum Tells {
     TEST_PRESSURE,
+    /** Which axles the plan raises. */
+    RAISED,
     SHIMS,
     SEALS,
     HOLDS,
@@ -96,15 +98,24 @@ record StepRow(
    * Something to write down.
    *
    * @param what what it is
-   * @param limits the ids of the limits it meets
+   * @param readings how many readings it is
+   * @param limits the limits it meets
    * @param makersFigure whether its figure is the maker's, whatever the limits
    */
-  record RecordCell(String what, List<String> limits, boolean makersFigure) {
+  record RecordCell(String what, int readings, List<LimitCell> limits, boolean makersFigure) {
 
     RecordCell {
       limits = List.copyOf(limits);
     }
   }
+
+  /**
+   * A limit that something written down meets.
+   *
+   * @param id its id
+   * @param otherwise what a reading on its wrong side means; empty if that needs no word
+   */
+  record LimitCell(String id, String otherwise) {}
 
   boolean isTriggeredBy(Trigger.Kind kind) {
     return triggers.stream().anyMatch(trigger -> trigger.is(kind));

@@ -4,17 +4,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.brakerules.internal.table.LimitTable;
+import org.brakerules.internal.work.StepRow.LimitCell;
 import org.brakerules.internal.work.StepRow.RecordCell;
 import org.brakerules.internal.work.StepRow.Unstated;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
-import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.work.FittedPart;
 import org.brakerules.work.FittedPart.Use;
+import org.brakerules.work.LimitToMeet;
 import org.brakerules.work.Recording;
 import org.brakerules.work.WorkStep;
 
@@ -121,14 +123,15 @@ final class StepWriter {
   }
 
   private Recording recording(Spot spot, RecordCell cell) {
-    List<LimitInForce> inForce =
-        cell.limits().stream()
-            .flatMap(
-                id -> site.ends(spot).stream().flatMap(end -> end.limits(id, kind(id)).stream()))
-            .distinct()
-            .toList();
+    List<LimitToMeet> inForce =
+        cell.limits().stream().flatMap(limit -> inForce(spot, limit)).distinct().toList();
     boolean makersFigure = cell.makersFigure() || (!cell.limits().isEmpty() && inForce.isEmpty());
-    return new Recording(cell.what(), inForce, makersFigure);
+    return new Recording(cell.what(), cell.readings(), inForce, makersFigure);
+  }
+
+  private Stream<LimitToMeet> inForce(Spot spot, LimitCell limit) {
+    return site.ends(spot).stream()
+        .flatMap(end -> end.limits(limit.id(), kind(limit.id()), limit.otherwise()).stream());
   }
 
   private PartKind kind(String limit) {

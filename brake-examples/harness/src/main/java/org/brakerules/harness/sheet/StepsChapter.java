@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
 import org.brakerules.harness.report.Wording;
 import org.brakerules.model.decision.Caution;
-import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.part.Place;
 import org.brakerules.work.FittedPart;
 import org.brakerules.work.Recording;
@@ -138,12 +137,11 @@ final class StepsChapter {
   }
 
   private void record(Recording record) {
-    page.words(record.what() + " ").element("span", "", "class", "blank");
-    String limits =
-        record.limits().stream()
-            .map(LimitInForce::inWords)
-            .distinct()
-            .collect(Collectors.joining(", "));
+    page.words(record.what());
+    for (int i = 0; i < record.readings(); i++) {
+      page.words(" ").element("span", "", "class", "blank");
+    }
+    String limits = record.limitsInWords();
     if (!limits.isEmpty()) {
       page.words(" (" + limits + ")");
     }

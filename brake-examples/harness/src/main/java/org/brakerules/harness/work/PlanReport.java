@@ -1,11 +1,11 @@
 package org.brakerules.harness.work;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.brakerules.harness.report.Page;
 import org.brakerules.harness.report.Palette;
-import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.work.Because;
 import org.brakerules.work.FittedPart;
 import org.brakerules.work.FittedPart.Use;
@@ -148,10 +148,10 @@ public final class PlanReport {
   }
 
   private static String words(Recording recording) {
-    String limits =
-        recording.limits().stream().map(LimitInForce::inWords).collect(Collectors.joining("; "));
-    String figure = recording.makersFigure() ? "by the maker's manual: " + BLANK : limits;
-    return recording.what() + ": " + BLANK + (figure.isEmpty() ? "" : " (" + figure + ")");
+    String figure =
+        recording.makersFigure() ? "by the maker's manual: " + BLANK : recording.limitsInWords();
+    String blanks = String.join(" ", Collections.nCopies(recording.readings(), BLANK));
+    return recording.what() + ": " + blanks + (figure.isEmpty() ? "" : " (" + figure + ")");
   }
 
   private static String because(WorkStep step) {
