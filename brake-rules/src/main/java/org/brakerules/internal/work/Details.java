@@ -3,6 +3,7 @@ package org.brakerules.internal.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.brakerules.calc.Working;
 import org.brakerules.figure.Figure;
 import org.brakerules.internal.table.TestPressure;
@@ -13,6 +14,8 @@ import org.brakerules.model.part.CamshaftSeal;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.SealKind;
+import org.brakerules.work.WorkLevel;
+import org.brakerules.work.WorkPhase;
 
 /** What a step is about in a job, in a line each. */
 final class Details {
@@ -41,6 +44,9 @@ final class Details {
     if (row.tells(Tells.TEST_PRESSURE)) {
       pressure.map(one -> "it counts only " + one.inWords()).ifPresent(lines::add);
     }
+    if (row.tells(Tells.RAISED)) {
+      lines.addAll(raised());
+    }
     for (Match match : selection.of(spot).matches()) {
       match.parts().stream()
           .filter(decision -> isToldAt(spot, match.end(), decision.part().kind()))
@@ -59,6 +65,17 @@ final class Details {
       looks.ifPresent(open -> lines.addAll(open.later()));
     }
     return lines.stream().distinct().toList();
+  }
+
+  /** Raising it is all that is done to an axle to secure it. */
+  private List<String> raised() {
+    String axles =
+        selection.inOrder().stream()
+            .filter(spot -> spot.row().phase() == WorkPhase.SECURE)
+            .filter(spot -> spot.row().level() == WorkLevel.AXLE)
+            .map(spot -> spot.area().on())
+            .collect(Collectors.joining(", "));
+    return axles.isEmpty() ? List.of() : List.of("this plan raises " + axles);
   }
 
   /**

@@ -47,6 +47,11 @@ final class Selection {
     return Set.copyOf(chosen.keySet());
   }
 
+  /** The steps that are in the plan, in the order of the table. */
+  List<Spot> inOrder() {
+    return List.copyOf(chosen.keySet());
+  }
+
   Chosen of(Spot spot) {
     return Optional.ofNullable(chosen.get(spot)).orElseThrow();
   }

@@ -19,7 +19,7 @@ import org.brakerules.work.WorkStep.Air;
 /** Reads one row of the table of steps. */
 final class StepReader {
 
-  private static final Pattern ID = Pattern.compile("[A-Z]+-[0-9]{2}0");
+  private static final Pattern ID = Pattern.compile("[A-Z]+-[0-9]{3}");
 
   private final Row row;
   private final StepCells cells;
@@ -72,7 +72,7 @@ final class StepReader {
   private String id() {
     String id = row.required("id");
     if (!ID.matcher(id).matches()) {
-      throw row.mistake("\"" + id + "\" is no id of a step; write a phase and a ten: TEARDOWN-030");
+      throw row.mistake("\"" + id + "\" is no id of a step; write a phase and three digits: TEARDOWN-030");
     }
     return id;
   }

@@ -129,7 +129,7 @@ class StepTableTest {
       delimiter = '|',
       textBlock =
           """
-          id         | TEARDOWN-3         | "TEARDOWN-3" is no id of a step; write a phase and a ten: TEARDOWN-030
+          id         | TEARDOWN-3         | "TEARDOWN-3" is no id of a step; write a phase and three digits: TEARDOWN-030
           id         | REST-010           | "rest" is no phase; known are arrive, secure, teardown, inspect, decide, prepare, assemble, set, prove
           level      | wheel              | "wheel" is no level; known are vehicle, axle, wheel-end
           needs      | ARRIVE-010         | "ARRIVE-010" is no step above this one; known are
