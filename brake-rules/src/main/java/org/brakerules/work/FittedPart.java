@@ -24,8 +24,14 @@ public record FittedPart(Place part, Use use, List<String> rules) {
      * The shoe that came out with a new lining on it, or an exchange shoe that brings its lining.
      */
     RELINED("relined, or an exchange shoe with its lining"),
+    /** The new one that was put in before the inspection. */
+    INSPECTED_NEW("the new one that was inspected"),
+    /** Shims of a stack that is changed: which of them go in the end play tells. */
+    CHOSEN("by the end play measured"),
     /** The one that came out, adjusted, turned or bolted again. */
     ADJUSTED("goes back adjusted"),
+    /** Not known yet, and only the work or its proof shows it. */
+    DECIDED_AFTERWARDS("decided by what is read afterwards"),
     /** Not known yet: the part must be decided first. */
     UNDECIDED("decide first");
 

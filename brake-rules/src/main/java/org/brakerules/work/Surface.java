@@ -14,6 +14,8 @@ public enum Surface {
   CAMSHAFT_SPLINE(false),
   /** The lips of the camshaft seals. */
   SEAL_LIP(false),
+  /** The gear of the slack adjuster, through its own fitting. */
+  ADJUSTER_GEAR(false),
   /** The anchor pins, where they turn. */
   ANCHOR_PIN(false),
   /** The tread of a cam roller. */

@@ -109,7 +109,7 @@ final class ShimWorking {
                 entry.getValue()
                     + " x "
                     + entry.getKey().thickness()
-                    + (entry.getKey().isSalvaged() ? " salvaged" : " new"))
+                    + (entry.getKey().isSalvaged() ? " used" : " new"))
         .collect(Collectors.joining(", "));
   }
 }

@@ -186,8 +186,9 @@ final class ShimFigures {
             .collect(Collectors.joining(" and "));
     return parts.isEmpty()
         ? working
-        : working.missing(
-            "end play with the new " + parts + " in, before the shims are chosen for good");
+        : working
+            .result("only an estimate:", "measure with the new " + parts + " in, then choose")
+            .missing("end play with the new " + parts + " in");
   }
 
   private boolean isHere(Place place, PartKind kind) {

@@ -148,11 +148,12 @@ final class Details {
       return List.of();
     }
     String stack = figure.about().substring(figure.about().lastIndexOf('/') + 1).replace('-', ' ');
-    List<String> lines = new ArrayList<>();
-    working
-        .results()
-        .forEach(one -> lines.add("shims at the " + stack + ": " + one.name() + " " + one.value()));
-    working.missing().forEach(what -> lines.add("shims at the " + stack + ": missing " + what));
-    return lines;
+    String answer =
+        working.results().isEmpty()
+            ? "missing " + String.join("; ", working.missing())
+            : working.results().stream()
+                .map(one -> one.name() + " " + one.value())
+                .collect(Collectors.joining("; "));
+    return List.of("shims at the " + stack + ": " + answer);
   }
 }

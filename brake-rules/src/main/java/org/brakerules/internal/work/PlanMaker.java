@@ -64,7 +64,7 @@ public final class PlanMaker {
     List<WorkStep> steps = new ArrayList<>();
     for (Spot spot : order) {
       Optional<OpenLooks> open = Optional.ofNullable(looks.get(spot.area()));
-      steps.add(writer.write(spot, Details.undecided(spot, open), details.of(spot, open)));
+      steps.add(writer.write(spot, open, details.of(spot, open)));
     }
     return new WorkPlan(
         decision.ruleBase(),

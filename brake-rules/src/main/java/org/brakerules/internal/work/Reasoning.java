@@ -59,7 +59,8 @@ final class Reasoning {
     return scope.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  private static boolean asksForShims(EndFacts end) {
+  /** Whether the figures say that shims are changed. */
+  static boolean asksForShims(EndFacts end) {
     return end.figures().stream()
         .anyMatch(
             figure ->

@@ -12,6 +12,7 @@ import org.brakerules.internal.work.StepRow.Unstated;
 import org.brakerules.limit.Limit;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
+import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.work.FittedPart;
@@ -45,7 +46,13 @@ final class StepWriter {
     this.numbers = numbers;
   }
 
-  WorkStep write(Spot spot, List<Place> undecided, List<String> details) {
+  /**
+   * Writes a step.
+   *
+   * @param looks the open looks at its wheel end; empty if it is no step of one wheel end
+   */
+  WorkStep write(Spot spot, Optional<OpenLooks> looks, List<String> details) {
+    List<Place> later = looks.map(OpenLooks::partsLater).orElse(List.of());
     StepRow row = spot.row();
     return new WorkStep(
         number(spot),
@@ -57,8 +64,8 @@ final class StepWriter {
         row.text(),
         row.hold() || stops.at(spot).isPresent(),
         row.passesWhen(),
-        selection.fitted(spot).stream().map(decision -> fitted(spot, decision)).toList(),
-        undecided,
+        selection.fitted(spot).stream().map(decision -> fitted(spot, decision, later)).toList(),
+        Details.undecided(spot, looks),
         details,
         row.greases(),
         row.keepsDry(),
@@ -89,11 +96,31 @@ final class StepWriter {
         (ofPart ? "if fitted" : "if it is built so") + ": the layout does not say (" + facts + ")");
   }
 
-  private FittedPart fitted(Spot spot, Decision decision) {
+  private FittedPart fitted(Spot spot, Decision decision, List<Place> later) {
+    Use use = isRelined(spot, decision) ? Use.RELINED : use(end(decision.part()), decision);
     return new FittedPart(
         decision.part(),
-        isRelined(spot, decision) ? Use.RELINED : use(decision.disposition()),
+        use == Use.UNDECIDED && later.contains(decision.part()) ? Use.DECIDED_AFTERWARDS : use,
         Reasoning.rules(decision));
+  }
+
+  private EndFacts end(Place part) {
+    return site.ends().stream()
+        .filter(end -> end.end().path().equals(part.wheelEnd()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Use use(EndFacts end, Decision decision) {
+    Place part = decision.part();
+    boolean stays = decision.disposition().compareTo(Disposition.UNDECIDED) < 0;
+    if (stays && part.kind() == PartKind.SHIM && Reasoning.asksForShims(end)) {
+      return Use.CHOSEN;
+    }
+    return decision.disposition() == Disposition.REUSE
+            && end.inspected(part).part().condition() == Condition.NEW
+        ? Use.INSPECTED_NEW
+        : use(decision.disposition());
   }
 
   private static Use use(Disposition disposition) {

@@ -162,11 +162,11 @@ class EndPlayShimsTest {
             Shims for the end play
               given     end play 0.1 in
               given     band 0.005 in to 0.045 in
-              given     shims fitted 1 x 0.01 in salvaged
+              given     shims fitted 1 x 0.01 in used
               given     shims at hand 2 x 0.06 in new, 1 x 0.03 in new
               formula   end play = end play measured + shims taken out - shims put in
               work      0.1 in + 0.01 in - 0.09 in = 0.02 in
-              result    take out 1 x 0.01 in salvaged
+              result    take out 1 x 0.01 in used
               result    put in 1 x 0.06 in new, 1 x 0.03 in new
               result    end play 0.02 in
               basis     every stack of the shims at hand was tried (derived)

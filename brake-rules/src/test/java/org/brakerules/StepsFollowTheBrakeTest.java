@@ -1,0 +1,164 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakerules.WorkPlanSteps.ids;
+import static org.brakerules.WorkPlanSteps.plan;
+import static org.brakerules.WorkPlanSteps.record;
+import static org.brakerules.WorkPlanSteps.step;
+
+import org.brakerules.model.layout.ArmKind;
+import org.brakerules.model.layout.AdjusterKind;
+import org.brakerules.model.layout.CamshaftLayout;
+import org.brakerules.model.layout.DrumMount;
+import org.brakerules.model.part.Sign;
+import org.brakerules.model.quantity.Length;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Moment;
+import org.brakerules.model.reading.Reading;
+import org.brakerules.model.reading.Station;
+import org.brakerules.work.FittedPart.Use;
+import org.brakerules.work.WorkPlan;
+import org.brakerules.work.WorkStep;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What has to come off goes on again, and nothing is asked of a brake that has it not. */
+class StepsFollowTheBrakeTest {
+
+  @Test
+  void the_new_ring_goes_in_once_the_shims_are_chosen() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(ids(plan))
+        .containsSubsequence(
+            "ASSEMBLE-180", "ASSEMBLE-190", "ASSEMBLE-200", "ASSEMBLE-205", "ASSEMBLE-210");
+    assertThat(step(plan, "ASSEMBLE-190").parts()).isEmpty();
+    assertThat(step(plan, "ASSEMBLE-205").parts()).singleElement();
+    assertThat(record(plan, "ASSEMBLE-205", "gap").limitsInWords())
+        .startsWith("at most 0.062 in at the spline end");
+    assertThat(record(plan, "ASSEMBLE-205", "end play").limits()).hasSize(2);
+  }
+
+  @Test
+  void a_tube_that_is_replaced_takes_the_chamber_and_its_hose_off_and_on() {
+    WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsSubsequence("SECURE-030", "TEARDOWN-220", "TEARDOWN-240")
+        .containsSubsequence("ASSEMBLE-020", "ASSEMBLE-030", "ASSEMBLE-350", "ASSEMBLE-360");
+    assertThat(record(plan, "ASSEMBLE-350", "torque of the chamber nuts").makersFigure()).isTrue();
+    assertThat(step(plan, "ASSEMBLE-350").parts())
+        .extracting(part -> part.use())
+        .containsOnly(Use.GOES_BACK);
+  }
+
+  @Test
+  void a_support_bracket_takes_the_chamber_along_only_where_it_carries_it() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .layout(CamshaftLayout.SPLIT)
+                .with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(ids(plan)).contains("TEARDOWN-245").doesNotContain("TEARDOWN-240", "TEARDOWN-220");
+  }
+
+  @Test
+  void the_torque_of_a_new_bracket_is_asked_for_once() {
+    WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(
+            plan.steps().stream()
+                .flatMap(step -> step.records().stream())
+                .filter(record -> record.what().equals("torque of the bracket bolts")))
+        .hasSize(1);
+  }
+
+  @Test
+  void an_inboard_hub_is_opened_oiled_and_closed_again() {
+    assertThat(ids(plan(SoundBrake.tube().layout("drumMount", DrumMount.INBOARD))))
+        .containsSubsequence("TEARDOWN-055", "TEARDOWN-070")
+        .containsSubsequence("ASSEMBLE-412", "ASSEMBLE-440", "ASSEMBLE-460", "ASSEMBLE-465");
+  }
+
+  @Test
+  void a_hub_that_stays_on_is_neither_opened_nor_filled() {
+    assertThat(ids(plan(SoundBrake.tube())))
+        .doesNotContain("TEARDOWN-055", "ASSEMBLE-412", "ASSEMBLE-460", "ASSEMBLE-465");
+  }
+
+  @Test
+  void the_hub_behind_an_outboard_drum_has_its_bearings_set_as_well() {
+    Reading<Length> loose =
+        Reading.of(Length.parse("0.010 in"), Station.WHOLE_PART, Method.DIAL_INDICATOR)
+            .taken(Moment.AFTER_WORK);
+    WorkPlan plan = plan(SoundBrake.tube().withHub().measured("hub", "endPlay", loose));
+    assertThat(ids(plan)).containsSubsequence("ASSEMBLE-460", "ASSEMBLE-465");
+  }
+
+  @ParameterizedTest
+  @EnumSource(DrumMount.class)
+  void whoever_sets_bearings_measures_the_end_play_of_the_hub(DrumMount mount) {
+    WorkPlan plan = plan(SoundBrake.tube().layout("drumMount", mount));
+    boolean open = mount != DrumMount.OUTBOARD;
+    assertThat(ids(plan).contains("ASSEMBLE-460")).isEqualTo(open);
+    assertThat(ids(plan).contains("ASSEMBLE-465")).isEqualTo(open);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "AUTOMATIC_CLUTCH, ANCHORED, true",
+    "AUTOMATIC_CLUTCH, LINKED, false",
+    "MANUAL, UNKNOWN, false"
+  })
+  void the_mark_of_a_control_arm_is_asked_for_where_there_is_one(
+      AdjusterKind kind, ArmKind arm, boolean asked) {
+    WorkPlan plan = plan(SoundBrake.tube().layout("adjuster", kind).layout("arm", arm));
+    assertThat(ids(plan).contains("ARRIVE-065")).isEqualTo(asked);
+    assertThat(ids(plan).contains("PROVE-045")).isEqualTo(asked);
+    assertThat(plan.steps())
+        .filteredOn(step -> step.text().contains("mark of the control arm"))
+        .extracting(WorkStep::id)
+        .isSubsetOf("ARRIVE-065", "PROVE-045");
+  }
+
+  @Test
+  void the_adjuster_is_greased_through_its_own_fitting() {
+    assertThat(step(plan(SoundBrake.tube()), "ASSEMBLE-235").greases()).hasSize(1);
+  }
+
+  @Test
+  void the_shoes_that_go_on_are_measured_where_others_than_the_old_ones_may() {
+    assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("ASSEMBLE-315");
+    WorkPlan reline = plan(SoundBrake.tube().with("lining/upper", "broken", Sign.SEEN));
+    assertThat(record(reline, "ASSEMBLE-315", "span").limitsInWords())
+        .startsWith("at least 12.3 in; at most 12.6 in");
+  }
+
+  @Test
+  void a_part_that_was_inspected_new_does_not_go_back() {
+    WorkStep seals = step(plan(SoundBrake.tube().fittedNew("cam-roller/upper")), "ASSEMBLE-330");
+    assertThat(seals.parts())
+        .filteredOn(part -> part.part().kind().id().equals("cam-roller"))
+        .extracting(part -> part.use())
+        .contains(Use.INSPECTED_NEW);
+  }
+
+  @Test
+  void a_hub_whose_end_play_only_the_work_shows_is_not_asked_for_before_it_goes_on() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .withHub()
+                .layout("drumMount", DrumMount.INBOARD)
+                .notMeasured("hub", "endPlay"));
+    assertThat(step(plan, "ASSEMBLE-440").parts())
+        .filteredOn(part -> part.part().kind().id().equals("hub"))
+        .extracting(part -> part.use())
+        .containsExactly(Use.DECIDED_AFTERWARDS);
+  }
+
+  @Test
+  void no_step_sends_a_bushing_out_of_a_bracket_that_is_thrown_away() {
+    WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(step(plan, "TEARDOWN-210").text()).contains("goes with it");
+  }
+}
