@@ -27,6 +27,7 @@ import org.brakerules.model.part.Chamber;
 import org.brakerules.model.part.ClevisPin;
 import org.brakerules.model.part.CotterPin;
 import org.brakerules.model.part.Drum;
+import org.brakerules.model.part.DustShield;
 import org.brakerules.model.part.Hand;
 import org.brakerules.model.part.Lining;
 import org.brakerules.model.part.Part;
@@ -273,6 +274,24 @@ class PartsListTest {
     assertThat(line(list, RIGHT, "drum").grounds())
         .extracting(Ground::id)
         .contains("axle-set.drum");
+  }
+
+  @Test
+  void dust_shield_that_goes_back_without_its_plugs_has_them_ordered() {
+    Part bare =
+        DustShield.asFound(LEFT)
+            .bent(Sign.NOT_SEEN)
+            .loose(Sign.NOT_SEEN)
+            .touching(Sign.NOT_SEEN)
+            .plugsMissing(Sign.SEEN)
+            .build();
+    PartsLine plugs = line(list(TRAILER, bare), LEFT, "dust-shield-plug");
+
+    assertThat(plugs.handling()).isEqualTo(Handling.ORDER);
+    assertThat(plugs.amount().isCertain()).isFalse();
+    assertThat(plugs.grounds().get(0).sentence())
+        .isEqualTo("It is needed for the repair of the dust shield.");
+    assertThat(line(list(TRAILER, bare), LEFT, "dust-shield").handling()).isEqualTo(Handling.KEEP);
   }
 
   @Test

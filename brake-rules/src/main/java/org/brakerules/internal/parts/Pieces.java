@@ -42,6 +42,7 @@ final class Pieces {
   static Collection<Piece> of(HandledParts handled, QuantityTable quantities, Matching matching) {
     Pieces pieces = new Pieces(handled, quantities, matching);
     pieces.ofParts();
+    pieces.neededForRepairs();
     pieces.neededWithNewParts();
     pieces.buyApartWhatComesWithNothing();
     return handled.end().inspected() ? pieces.pieces.values() : pieces.confirmed();
@@ -61,6 +62,21 @@ final class Pieces {
         new TreeSet<>(List.of(place)),
         part.grounds(),
         matching.of(handled.end(), place, part.handling()));
+  }
+
+  /** A part that goes back can need a small one for its repair, such as the plugs of its shield. */
+  private void neededForRepairs() {
+    handled
+        .parts()
+        .forEach(
+            (place, part) -> {
+              if (part.handling() == Handling.KEEP) {
+                part.grounds().stream()
+                    .flatMap(ground -> quantities.neededForRepair(ground.id()).stream())
+                    .distinct()
+                    .forEach(needed -> need(place, needed));
+              }
+            });
   }
 
   private void neededWithNewParts() {
@@ -108,9 +124,9 @@ final class Pieces {
   }
 
   private static List<Ground> grounds(Quantity needed, Place caller, Piece calling) {
+    String what = calling.isOrdered() ? "with the new " : "for the repair of the ";
     Ground with =
-        new Ground(
-            Kind.NEEDED_WITH, needed.id(), "It is needed with the new " + caller.inWords() + ".");
+        new Ground(Kind.NEEDED_WITH, needed.id(), "It is needed " + what + caller.inWords() + ".");
     return Stream.concat(Stream.of(with), calling.grounds().stream()).toList();
   }
 

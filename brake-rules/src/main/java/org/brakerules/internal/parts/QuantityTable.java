@@ -25,6 +25,7 @@ final class QuantityTable {
   private final Map<PartKind, List<QuantityRow>> ofPart = new EnumMap<>(PartKind.class);
   private final Map<PartKind, Map<Item, List<QuantityRow>>> neededWith =
       new EnumMap<>(PartKind.class);
+  private final List<QuantityRow> forRepairs = new ArrayList<>();
 
   QuantityTable(Iterable<Row> rows, ItemTable items, SourceTable sources) {
     this.items = items;
@@ -34,7 +35,9 @@ final class QuantityTable {
       if (!ids.add(quantity.id())) {
         throw row.mistake("row \"" + quantity.id() + "\" is there twice");
       }
-      if (quantity.isOfThePart()) {
+      if (!quantity.repairBy().isEmpty()) {
+        forRepairs.add(quantity);
+      } else if (quantity.isOfThePart()) {
         ofPart.computeIfAbsent(quantity.part(), kind -> new ArrayList<>()).add(quantity);
       } else {
         neededWith
@@ -46,9 +49,19 @@ final class QuantityTable {
   }
 
   Stream<QuantityRow> rows() {
-    return Stream.concat(
-        ofPart.values().stream().flatMap(List::stream),
-        neededWith.values().stream().flatMap(of -> of.values().stream()).flatMap(List::stream));
+    return Stream.of(
+            ofPart.values().stream().flatMap(List::stream),
+            neededWith.values().stream().flatMap(of -> of.values().stream()).flatMap(List::stream),
+            forRepairs.stream())
+        .flatMap(rows -> rows);
+  }
+
+  /** What a repair needs that a rule asks for. */
+  List<Quantity> neededForRepair(String rule) {
+    return forRepairs.stream()
+        .filter(row -> row.repairBy().contains(rule))
+        .map(Quantity::certain)
+        .toList();
   }
 
   /** Kinds that a reline renews, or that may have to be saved from the worn shoes. */
