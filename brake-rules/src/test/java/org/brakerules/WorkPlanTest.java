@@ -171,7 +171,10 @@ class WorkPlanTest {
                     "spring brake: The housing of the spring brake is dented or rusted through. It"
                         + " holds back the whole force of the spring and can let go. Neither cage"
                         + " nor uncage it, and keep clear of it. Have the whole unit replaced by"
-                        + " someone equipped for it. (SPRING-BRAKE-010)")));
+                        + " someone equipped for it. (SPRING-BRAKE-010)"),
+                List.of(
+                    "put right what the hold names and what led to it, state the brake as it is"
+                        + " then, the new parts as new, and ask again")));
     assertThat(plan.isWholeWork()).isFalse();
   }
 

@@ -40,6 +40,7 @@ public final class WorkPlanWriter {
     out.text("wheelEnd", stop.wheelEnd().toString());
     out.number("step", stop.step());
     out.texts("why", stop.why());
+    out.texts("wayOut", stop.wayOut());
   }
 
   private void toState(ToState fact) {

@@ -29,6 +29,7 @@ public final class PlanMaker {
   private final Selection selection;
   private final Map<Area, OpenLooks> looks = new HashMap<>();
   private final Stops stops;
+  private final HoldSources holdSources;
 
   /**
    * Chooses the steps.
@@ -46,6 +47,7 @@ public final class PlanMaker {
     this.job = job;
     this.tables = tables;
     this.decision = decision;
+    this.holdSources = table.holdSources();
     this.site = new Site(job, tables, table, decision, figures);
     this.selection = new Selection(site);
     site.ends().forEach(this::askForLooks);
@@ -116,7 +118,8 @@ public final class PlanMaker {
                 new Stop(
                     stop.end().end().path(),
                     Optional.ofNullable(numbers.get(stop.spot())).orElseThrow(),
-                    stop.why()))
+                    stop.why(),
+                    new WayOut(stop.end(), decision, holdSources).lines()))
         .toList();
   }
 

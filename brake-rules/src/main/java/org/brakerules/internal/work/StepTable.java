@@ -23,6 +23,7 @@ public final class StepTable {
   private static final String DEPTHS = "/org/brakerules/work/depths.csv";
 
   private final Map<String, StepRow> byId = new LinkedHashMap<>();
+  private final HoldSources holdSources;
   private final Map<PartKind, Scope> depths = new EnumMap<>(PartKind.class);
 
   private StepTable(List<Row> steps, List<Row> depthRows, Tables tables) {
@@ -33,6 +34,7 @@ public final class StepTable {
       }
     }
     depthRows.forEach(row -> readDepth(row, tables));
+    holdSources = HoldSources.load(tables);
   }
 
   /**
@@ -60,6 +62,11 @@ public final class StepTable {
 
   Collection<StepRow> rows() {
     return byId.values();
+  }
+
+  /** Which findings may be the source that a hold waits for. */
+  HoldSources holdSources() {
+    return holdSources;
   }
 
   Optional<StepRow> find(String id) {

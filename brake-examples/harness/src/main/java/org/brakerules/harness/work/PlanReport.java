@@ -70,6 +70,8 @@ public final class PlanReport {
     page.labelled(
         2, "-", 2, stop.wheelEnd() + " at step " + stop.step() + "; nothing beyond it is offered:");
     stop.why().forEach(why -> page.labelled(4, "-", 2, why));
+    page.paragraph(4, "How it goes on:");
+    stop.wayOut().forEach(way -> page.labelled(4, "-", 2, way));
   }
 
   private void toState(ToState fact) {

@@ -1,0 +1,96 @@
+package org.brakerules.internal.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.JobDecision;
+import org.brakerules.model.decision.Needed;
+import org.brakerules.model.decision.Needed.Task;
+import org.brakerules.model.decision.NextLook;
+import org.brakerules.model.decision.Reason;
+import org.brakerules.model.part.PartKind;
+
+/** How work goes on at a wheel end where it stops. */
+final class WayOut {
+
+  private static final int LOOKS_SHOWN = 6;
+
+  private final EndFacts end;
+  private final JobDecision decision;
+
+  /** The rules whose finding may be the source that is waited for. */
+  private final Set<String> sources;
+
+  WayOut(EndFacts end, JobDecision decision, HoldSources holdSources) {
+    this.end = end;
+    this.decision = decision;
+    this.sources =
+        end.held().stream()
+            .flatMap(held -> holdSources.of(held.reason().rule()).stream())
+            .collect(Collectors.toSet());
+  }
+
+  List<String> lines() {
+    if (end.held().isEmpty()) {
+      return List.of("look at what was laid open or disturbed, state it, and ask again");
+    }
+    List<String> lines = new ArrayList<>();
+    found().forEach(lines::add);
+    if (!sources.isEmpty()) {
+      String looks = looks().distinct().limit(LOOKS_SHOWN).collect(Collectors.joining("; "));
+      if (!looks.isEmpty()) {
+        lines.add("look for the source: " + looks);
+      }
+    }
+    lines.add(
+        "put right what the hold names and what led to it, state the brake as it is then, the new"
+            + " parts as new, and ask again");
+    return lines;
+  }
+
+  private Stream<String> found() {
+    return end.decisions().stream()
+        .flatMap(
+            one ->
+                one.reasons().stream()
+                    .filter(reason -> sources.contains(reason.rule()))
+                    .map(reason -> found(one, reason)));
+  }
+
+  private static String found(Decision one, Reason reason) {
+    return "may be the source, "
+        + one.part().inWords()
+        + ": "
+        + reason.sentence()
+        + " "
+        + reason.action()
+        + " ("
+        + reason.rule()
+        + ")";
+  }
+
+  /** What is not looked at yet of the parts that can be the source. */
+  private Stream<String> looks() {
+    return decision.next().stream()
+        .filter(look -> look.part().wheelEnd().equals(end.end().path()))
+        .filter(look -> isOfSource(look.part().kind()))
+        .flatMap(this::look);
+  }
+
+  private boolean isOfSource(PartKind kind) {
+    return sources.stream()
+        .anyMatch(rule -> rule.replaceAll("-[0-9]+$", "").equalsIgnoreCase(kind.id()));
+  }
+
+  private Stream<String> look(NextLook look) {
+    return end.decisions().stream()
+        .filter(one -> one.part().equals(look.part()))
+        .flatMap(one -> one.needed().stream())
+        .filter(needed -> needed.point().equals(look.point()) && needed.task() == Task.LOOK)
+        .map(Needed::what)
+        .map(what -> look.part().inWords() + ": " + what);
+  }
+}

@@ -1,0 +1,71 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakerules.WorkPlanSteps.plan;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.brakerules.internal.table.CsvTable;
+import org.brakerules.internal.table.Row;
+import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.part.LipDirection;
+import org.brakerules.model.part.Sign;
+import org.junit.jupiter.api.Test;
+
+/** A hold says how it ends. */
+class WayOutTest {
+
+  @Test
+  void a_soaked_lining_is_led_back_to_the_seal_that_was_found_the_wrong_way_round() {
+    List<String> out =
+        plan(
+                SoundBrake.tube()
+                    .with("lining/upper", "greaseSoaked", Sign.SEEN)
+                    .with("camshaft-seal/head-end", "lip", LipDirection.TOWARD_HEAD))
+            .stops()
+            .get(0)
+            .wayOut();
+    assertThat(out)
+        .first()
+        .asString()
+        .startsWith("may be the source, camshaft seal, head end: The head seal has its open side")
+        .endsWith("(CAMSHAFT-SEAL-060)");
+    assertThat(out).last().asString().startsWith("put right what the hold names");
+  }
+
+  @Test
+  void without_a_finding_it_says_where_to_look_for_the_source() {
+    assertThat(
+            plan(SoundBrake.tube().withHub().with("lining/upper", "oilSoaked", Sign.SEEN))
+                .stops()
+                .get(0)
+                .wayOut())
+        .anyMatch(line -> line.startsWith("look for the source: "))
+        .noneMatch(line -> line.startsWith("may be the source"));
+  }
+
+  @Test
+  void a_hold_with_no_source_names_none() {
+    assertThat(
+            plan(SoundBrake.tube().with("drum", "outsideCrack", Sign.SEEN)).stops().get(0).wayOut())
+        .singleElement()
+        .asString()
+        .startsWith("put right");
+  }
+
+  @Test
+  void every_row_names_rules_that_are_there_and_its_hold_holds() {
+    Set<String> rules =
+        BrakeRules.standard().rules().stream().map(Rule::id).collect(Collectors.toSet());
+    Set<String> holds =
+        BrakeRules.standard().rules().stream()
+            .filter(rule -> rule.verdict() == Verdict.HOLD)
+            .map(Rule::id)
+            .collect(Collectors.toSet());
+    List<Row> rows = CsvTable.ofResource("/org/brakerules/work/hold-sources.csv");
+    assertThat(rows).isNotEmpty();
+    assertThat(rows).extracting(row -> row.text("hold")).isSubsetOf(holds);
+    assertThat(rows).extracting(row -> row.text("found")).isSubsetOf(rules);
+  }
+}
