@@ -20,13 +20,14 @@ class GuardedStepsTest {
     WorkStep chocks = step(plan(SoundBrake.tube()), "ARRIVE-020");
     assertThat(chocks.hold()).isTrue();
     assertThat(chocks.details()).containsExactly("this plan raises axle2");
-    assertThat(chocks.passesWhen()).contains("one axle is worked on at a time");
+    assertThat(chocks.passesWhen()).contains("one axle at a time");
     assertThat(chocks.records()).singleElement();
   }
 
   @Test
   void where_no_axle_is_raised_none_is_named() {
-    WorkPlan plan = plan(SoundBrake.tube().scope(Scope.WHEEL_ON).with("hose", "bulging", Sign.SEEN));
+    WorkPlan plan =
+        plan(SoundBrake.tube().scope(Scope.WHEEL_ON).with("hose", "bulging", Sign.SEEN));
     assertThat(ids(plan)).doesNotContain("SECURE-010");
     assertThat(step(plan, "ARRIVE-020").details()).isEmpty();
   }

@@ -6,8 +6,8 @@ import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.record;
 import static org.brakerules.WorkPlanSteps.step;
 
-import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.AdjusterKind;
+import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.DrumMount;
 import org.brakerules.model.part.Sign;

@@ -19,10 +19,9 @@ class WayOutTest {
   @Test
   void a_soaked_lining_is_led_back_to_the_seal_that_was_found_the_wrong_way_round() {
     List<String> out =
-        plan(
-                SoundBrake.tube()
-                    .with("lining/upper", "greaseSoaked", Sign.SEEN)
-                    .with("camshaft-seal/head-end", "lip", LipDirection.TOWARD_HEAD))
+        plan(SoundBrake.tube()
+                .with("lining/upper", "greaseSoaked", Sign.SEEN)
+                .with("camshaft-seal/head-end", "lip", LipDirection.TOWARD_HEAD))
             .stops()
             .get(0)
             .wayOut();

@@ -68,7 +68,7 @@ class SheetCommandTest {
     for (WorkStep step : BrakeRules.standard().plan(JobReader.read(job.file())).steps()) {
       assertThat(all).contains(step.text());
       if (step.hold()) {
-        assertThat(all).contains("Hold point. Passes when " + step.passesWhen());
+        assertThat(all).contains("Passes when " + step.passesWhen() + ".");
       }
       step.cautions().forEach(caution -> assertThat(all).contains(caution.text()));
     }

@@ -125,17 +125,19 @@ final class Details {
     return decision.part().inWords() + ": " + reason.action() + " (" + reason.rule() + ")";
   }
 
+  /** Of one lip the step itself says all there is. */
   private static List<String> seals(Match match) {
     return match.parts().stream()
         .map(decision -> match.end().inspected(decision.part()).part())
         .map(CamshaftSeal.class::cast)
+        .filter(seal -> seal.kind() != SealKind.ONE_LIP)
         .map(seal -> seal.place().inWords() + ": " + direction(seal.kind()))
         .toList();
   }
 
   private static String direction(SealKind kind) {
     return switch (kind) {
-      case ONE_LIP -> "one lip";
+      case ONE_LIP -> "its lip counts";
       case MAIN_AND_DUST_LIP -> "the main lip counts";
       case O_RING -> "an O-ring, no direction";
       case UNKNOWN -> "state its kind; an O-ring has no direction, of two lips the main lip counts";

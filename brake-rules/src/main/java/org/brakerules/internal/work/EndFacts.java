@@ -103,7 +103,7 @@ record EndFacts(
   }
 
   private LimitToMeet toMeet(AppliedLimit applied, String otherwise) {
-    Limit row = applied.row();
+    Limit row = applied.row().limit();
     return new LimitToMeet(
         applied.limit(), otherwise, row.station(), row.methods(), checks.pressure(row));
   }

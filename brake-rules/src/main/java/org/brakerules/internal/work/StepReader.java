@@ -72,7 +72,8 @@ final class StepReader {
   private String id() {
     String id = row.required("id");
     if (!ID.matcher(id).matches()) {
-      throw row.mistake("\"" + id + "\" is no id of a step; write a phase and three digits: TEARDOWN-030");
+      throw row.mistake(
+          "\"" + id + "\" is no id of a step; write a phase and three digits: TEARDOWN-030");
     }
     return id;
   }

@@ -1,6 +1,7 @@
 package org.brakerules.harness.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
 import org.brakerules.parts.Handling;
@@ -12,19 +13,32 @@ final class OrderChapter {
 
   private final Markup page;
   private final WheelEndParts parts;
+  private final Optional<String> shims;
 
-  OrderChapter(Markup page, WheelEndParts parts) {
+  /**
+   * Lists parts.
+   *
+   * @param shims those that go in out of the shims at hand; empty if none does
+   */
+  OrderChapter(Markup page, WheelEndParts parts, Optional<String> shims) {
     this.page = page;
     this.parts = parts;
+    this.shims = shims;
   }
 
   void write() {
     page.open("section").element("h2", "Parts for this wheel end");
     page.open("div", "class", "orders");
     list("New", Handling.ORDER);
+    shims.ifPresent(this::atHand);
     list("Off the worn shoes before they leave", Handling.SALVAGE);
     list("Look at first", Handling.INSPECT);
     page.closeTo("section");
+  }
+
+  private void atHand(String pieces) {
+    page.element("h3", "Out of the shims at hand").open("ul", "class", "order");
+    page.element("li", pieces + ", by the end play measured").close();
   }
 
   private void list(String heading, Handling handling) {

@@ -3,24 +3,41 @@ package org.brakerules.harness.sheet;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.brakerules.harness.html.Markup;
+import org.brakerules.harness.report.NeededInWords;
 import org.brakerules.harness.report.Wording;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Needed;
 import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.part.Place;
+import org.brakerules.work.WorkStep;
 
 /** The picture of the parts, and the list that says the same in words. */
 final class PartsChapter {
 
+  private static final int LOOKS_SHOWN = 6;
+
   private final Markup page;
   private final List<Decision> decisions;
   private final List<Mark> marks;
+  private final Set<Place> askedLater;
 
-  PartsChapter(Markup page, List<Decision> decisions, List<Mark> marks) {
+  /**
+   * Lists parts.
+   *
+   * @param decisions what becomes of each, in the order of their numbers
+   * @param marks how each is marked
+   * @param steps the steps of the page, some of which ask for the looks of undecided parts
+   */
+  PartsChapter(Markup page, List<Decision> decisions, List<Mark> marks, List<WorkStep> steps) {
     this.page = page;
     this.decisions = decisions;
     this.marks = marks;
+    this.askedLater =
+        steps.stream().flatMap(step -> step.undecided().stream()).collect(Collectors.toSet());
   }
 
   void write() {
@@ -54,7 +71,7 @@ final class PartsChapter {
         .filter(i -> mark(i) != Mark.REUSE)
         .collect(
             Collectors.groupingBy(
-                i -> List.of(decisions.get(i).part().kind(), mark(i), why(i)),
+                i -> List.of(decisions.get(i).part().kind(), mark(i), why(i), looks(i)),
                 LinkedHashMap::new,
                 Collectors.toList()))
         .values();
@@ -66,7 +83,7 @@ final class PartsChapter {
 
   /** The gravest reason, as what to do and the rule that says so; no rule takes a good part out. */
   private List<String> why(int i) {
-    if (mark(i) != Mark.of(decisions.get(i))) {
+    if (mark(i) != Mark.REUSE && Mark.of(decisions.get(i)) == Mark.REUSE) {
       return List.of("", "");
     }
     return decisions.get(i).reasons().stream()
@@ -79,10 +96,27 @@ final class PartsChapter {
     int one = alike.get(0);
     page.open("li").words(numbers(alike) + " " + names(alike) + ": ");
     page.element("strong", mark(one).inWords() + ".");
+    page.words((" " + why(one).get(0) + looks(one)).stripTrailing());
     if (!why(one).get(1).isEmpty()) {
-      page.words(" " + why(one).get(0) + " ").element("span", why(one).get(1), "class", "rule");
+      page.words(" ").element("span", why(one).get(1), "class", "rule");
     }
     page.close();
+  }
+
+  /** What an undecided part needs, where no step of the page says it. */
+  private String looks(int i) {
+    Decision decision = decisions.get(i);
+    List<Needed> needed = decision.needed();
+    if (mark(i) != Mark.UNDECIDED || askedLater.contains(decision.part()) || needed.isEmpty()) {
+      return "";
+    }
+    String shown =
+        needed.stream()
+            .limit(LOOKS_SHOWN)
+            .map(one -> NeededInWords.task(one.task(), one.point()) + " " + one.what())
+            .collect(Collectors.joining("; "));
+    int more = needed.size() - LOOKS_SHOWN;
+    return " Needed: " + shown + (more > 0 ? "; and " + more + " more in decide." : ".");
   }
 
   private static String numbers(List<Integer> alike) {

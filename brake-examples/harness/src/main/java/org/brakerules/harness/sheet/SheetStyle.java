@@ -11,6 +11,7 @@ final class SheetStyle {
       h1 { font-size: 1.5rem; margin: 0 0 .4rem; }
       h2 { border-bottom: 2px solid; font-size: 1.15rem; margin: 1.2rem 0 .4rem; }
       h3 { font-size: 1rem; margin: .7rem 0 .2rem; }
+      h2, h3 { break-after: avoid; }
       dl.head { display: flex; flex-wrap: wrap; gap: .2rem 1.5rem; margin: 0; }
       dl.head div { display: flex; gap: .4rem; }
       dt { font-weight: bold; }
@@ -29,7 +30,9 @@ final class SheetStyle {
       .work span { display: block; }
       .work .blank { display: inline-block; }
       .work li.hold { border-left: 5px solid; padding-left: .5rem; }
-      .passes { font-weight: bold; }
+      .ends { font-weight: bold; }
+      .work .few { min-width: 3em; }
+      .passes, .caution, .record { break-before: avoid; }
       .caution { font-style: italic; }
       .work .full { display: inline; font-weight: normal; }
       .work .sign { border-bottom: 1px solid; float: right; height: 1.2em; margin-left: 1em; width: 6em; }
@@ -38,26 +41,29 @@ final class SheetStyle {
       .pictures div + div svg { max-width: 36rem; }
       .pictures p { margin: .2rem 0; }
       @media print {
-        @page { margin: 6mm; }
-        body { font-size: 6.1pt; line-height: 1.1; max-width: none; padding: 0; }
+        @page { margin: 5mm; }
+        body { font-size: 6.1pt; line-height: 1.05; max-width: none; padding: 0; }
         h1 { font-size: 11pt; margin: 0 0 2pt; }
         h2 { border-bottom-width: 1px; font-size: 8.5pt; margin: 2pt 0 1pt; }
-        h3 { break-after: avoid; font-size: 7.5pt; margin: 2pt 0 1pt; }
+        h3 { font-size: 7.5pt; margin: 1.5pt 0 .5pt; }
+        body.few { font-size: 7pt; }
         p, .note, .pictures p { margin: 1pt 0; }
         ul, ol { margin: 0; padding-left: 1.4em; }
-        li { margin-bottom: .5pt; }
+        li { margin-bottom: .3pt; }
         ul.parts, .orders, .cautions ol, .steps { columns: 4; column-gap: 7pt; }
+        .few ul.parts, .few .orders, .few .cautions ol, .few .steps { columns: 3; }
         .parts li, .cautions li { margin-left: 1.4em; }
         .cautions li { margin-left: 1.8em; }
-        .rule { font-size: inherit; }
+        .rule { font-size: inherit; white-space: normal; }
         .work ol { padding-left: 2.2em; }
         .work li.hold { border-left-width: 3px; padding-left: 2pt; }
-        .work .caution, .work .detail, .work .fitted, .work .record { display: inline; }
+        .work .detail, .work .fitted { display: inline; }
         .work .detail::before { content: ' \\2022  '; }
-        .work li:has(.detail) { break-inside: auto; }
-        .work .full { display: none; }
-        .work .sign { height: 1em; margin-left: 3pt; width: 4em; }
-        .blank { min-height: 0; min-width: 4em; }
+        .work .full, .work .back { display: none; }
+        .work .sign { box-sizing: border-box; height: 1em; margin-left: 3pt; width: 3.5em; }
+        .work li { break-inside: auto; display: flow-root list-item; orphans: 3; widows: 2; }
+        .blank { min-height: 0; min-width: 3.4em; }
+        .work .few { min-width: 2.2em; }
         .head .blank { min-height: 1em; min-width: 9em; }
         .pictures { flex-wrap: nowrap; gap: 6pt; }
         .pictures div { flex: 0 1 42%; }

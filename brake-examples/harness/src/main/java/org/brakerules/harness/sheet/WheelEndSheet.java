@@ -24,6 +24,9 @@ final class WheelEndSheet {
 
   private static final String SHIMS = "end-play.shims";
 
+  /** So few leave room for larger letters on paper. */
+  private static final int FEW_STEPS = 25;
+
   private final SheetMaterial material;
   private final WheelEnd wheelEnd;
   private final List<Decision> decisions;
@@ -57,19 +60,36 @@ final class WheelEndSheet {
         .element("title", path() + ": work on the brake")
         .element("style", SheetStyle.TEXT)
         .close();
-    page.open("body").open("main");
+    page.open("body", "class", steps().size() > FEW_STEPS ? "" : "few").open("main");
     head();
     stop().forEach(this::write);
+    waiting();
     PartsChapter chapter =
-        new PartsChapter(page, decisions, new Marks(shims(), parts()).of(decisions));
+        new PartsChapter(
+            page,
+            new BenchDecisions(decisions, parts(), shims()).all(),
+            new Marks(shims(), parts()).of(decisions),
+            steps());
     pictures(chapter);
     chapter.write();
-    parts().ifPresent(parts -> new OrderChapter(page, parts).write());
+    parts().ifPresent(parts -> new OrderChapter(page, parts, shimsAtHand()).write());
     cautions();
-    List<String> told = stop().flatMap(stop -> stop.why().stream()).toList();
-    new StepsChapter(page, steps(), material.plan().cautions(), told).write();
+    List<String> told =
+        Stream.concat(
+                stop().flatMap(stop -> stop.why().stream()),
+                decisions.stream().flatMap(WheelEndSheet::asDetail))
+            .toList();
+    new StepsChapter(page, steps(), material.plan().cautions(), told, standstill().leaves())
+        .write();
     new ProvenanceChapter(page, material, decisions).write();
     page.closeTo("html");
+  }
+
+  /** The gravest reason stands in the list of parts; a step need not repeat it. */
+  private static Stream<String> asDetail(Decision decision) {
+    return decision.reasons().stream()
+        .limit(1)
+        .map(why -> decision.part().inWords() + ": " + why.action() + " (" + why.rule() + ")");
   }
 
   private void head() {
@@ -108,9 +128,37 @@ final class WheelEndSheet {
   private void write(Stop stop) {
     page.open("section", "class", "stop").element("h2", "Work stops here");
     page.element("p", "The plan goes no further than step " + stop.step() + ".");
-    page.open("ul");
-    stop.why().forEach(why -> page.element("li", why));
+    list(stop.why());
+    page.element("p", "How it goes on:");
+    list(stop.wayOut());
+    page.element("p", "Until then:");
+    list(standstill().leaves());
     page.closeTo("section");
+  }
+
+  private void waiting() {
+    Standstill standstill = standstill();
+    if (standstill.waits()) {
+      page.open("section", "class", "stop").element("h2", "Work waits here");
+      page.element(
+          "p",
+          "The plan stops at "
+              + standstill.elsewhere()
+              + ", and this wheel end waits for it. Until"
+              + " then:");
+      list(standstill.leaves());
+      page.closeTo("section");
+    }
+  }
+
+  private void list(List<String> lines) {
+    page.open("ul");
+    lines.forEach(line -> page.element("li", line));
+    page.close();
+  }
+
+  private Standstill standstill() {
+    return new Standstill(material.plan(), path());
   }
 
   private void pictures(PartsChapter chapter) {
@@ -120,7 +168,9 @@ final class WheelEndSheet {
     page.close().open("div");
     CamshaftLayout layout = wheelEnd.layout().camshaft();
     new CamshaftPicture(layout, new SealDirections(layout, seals())).draw(page, "camshaft");
-    shims().ifPresent(shims -> new EndPlayPicture(shims).draw(page, "end-play"));
+    shims()
+        .filter(ShimAnswer::isOpenOrChanges)
+        .ifPresent(shims -> new EndPlayPicture(shims).draw(page, "end-play"));
     page.element("p", CamTurn.inWords(wheelEnd.layout().camshaftHand()), "class", "note");
     page.closeTo("section");
   }
@@ -142,6 +192,10 @@ final class WheelEndSheet {
         .findFirst();
   }
 
+  private Optional<String> shimsAtHand() {
+    return shims().flatMap(ShimAnswer::putIn);
+  }
+
   private Optional<WheelEndParts> parts() {
     return material.parts().wheelEnds().stream()
         .filter(parts -> parts.wheelEnd().equals(path()))
@@ -153,7 +207,8 @@ final class WheelEndSheet {
   }
 
   private void cautions() {
-    page.open("section", "class", "cautions").element("h2", "Cautions");
+    page.open("section", "class", "cautions")
+        .element("h2", "Cautions, called at the steps by their numbers");
     page.open("ol");
     material.plan().cautions().stream()
         .map(Caution::text)

@@ -1,0 +1,176 @@
+package org.brakerules.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.brakerules.BrakeRules;
+import org.brakerules.harness.sheet.Sheets;
+import org.brakerules.model.decision.Caution;
+import org.brakerules.model.json.JobReader;
+import org.brakerules.work.WorkPlan;
+import org.brakerules.work.WorkStep;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+/** What a page says to someone who has nothing but the page. */
+class SheetAtTheBenchTest {
+
+  private static final Path JOBS = Path.of("..", "jobs");
+
+  @Test
+  void a_wheel_end_that_waits_for_another_says_that_it_stays_caged_and_on_stands()
+      throws Exception {
+    String page = text(page("wheel-on", "trailer-axle3-right"));
+    assertThat(page)
+        .contains("Work waits here")
+        .contains("The plan stops at trailer/axle3/left, and this wheel end waits for it.")
+        .contains("The spring brake here stays caged: this wheel has no parking brake.")
+        .contains("The axle stays on its blocked stands");
+    assertThat(page.indexOf("Here the plan ends for now."))
+        .isGreaterThan(page.indexOf("Put the hose on the port"));
+  }
+
+  @Test
+  void a_page_that_goes_to_the_last_proof_has_no_such_word() throws Exception {
+    assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
+        .doesNotContain("Work waits here", "Work stops here", "Here the plan ends");
+  }
+
+  @Test
+  void a_hold_names_what_was_found_on_the_same_page() throws Exception {
+    assertThat(text(page("worn-out-wheel-end", "axle2-left")))
+        .contains("may be the source, camshaft seal, head end: The head seal has its open side");
+  }
+
+  @Test
+  void caution_and_write_down_are_blocks_of_their_own() throws Exception {
+    Document page = page("tractor-and-trailer", "tractor-axle2-left");
+    assertThat(all(page, "caution")).isNotEmpty();
+    assertThat(all(page, "record")).isNotEmpty();
+    String style = page.getElementsByTagName("style").item(0).getTextContent();
+    assertThat(style).contains(".work span { display: block; }");
+    assertThat(style.substring(style.indexOf("@media print")))
+        .doesNotContain(".record { display: inline", ".caution, ");
+  }
+
+  @Test
+  void each_caution_is_spelled_out_once_in_the_list_and_once_at_its_first_step() throws Exception {
+    String page = text(page("tractor-and-trailer", "tractor-axle2-left"));
+    WorkPlan plan = plan("tractor-and-trailer");
+    for (Caution caution : plan.cautions()) {
+      assertThat(page.split(Pattern.quote(caution.text()), -1).length - 1)
+          .as(caution.id())
+          .isBetween(1, 2);
+    }
+  }
+
+  @Test
+  void there_are_twelve_blanks_for_the_bore_and_six_for_each_lining() throws Exception {
+    Document page = page("tractor-and-trailer", "tractor-axle2-left");
+    assertThat(blanks(page, "INSPECT-020")).isEqualTo(14);
+    assertThat(blanks(page, "TEARDOWN-100")).isEqualTo(13);
+  }
+
+  @Test
+  void the_page_says_what_to_grease() throws Exception {
+    assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
+        .contains("Grease: seal lip.");
+  }
+
+  @Test
+  void shims_that_are_changed_do_not_go_back_and_those_that_go_in_are_on_the_list()
+      throws Exception {
+    String page = text(page("tractor-and-trailer", "tractor-axle2-left"));
+    assertThat(page)
+        .contains("8 shim, spline end: adjust. Take out 1 x 0.03 in used; put in 1 x 0.06 in new")
+        .contains("only an estimate: measure with the new snap ring in, then choose")
+        .contains("Out of the shims at hand 1 x 0.06 in new")
+        .doesNotContain("8 shim, spline end;");
+  }
+
+  @Test
+  void shoes_that_are_ordered_with_their_lining_do_not_go_back() throws Exception {
+    assertThat(text(page("tractor-and-trailer", "trailer-axle1-left")))
+        .contains("29, 30 shoe, upper and lower: new part. In exchange with its lining.")
+        .doesNotContain("29 shoe, upper;");
+  }
+
+  @Test
+  void an_undecided_part_says_what_it_needs_where_no_step_does() throws Exception {
+    assertThat(text(page("wheel-on", "trailer-axle3-right"))).contains("Needed: ");
+  }
+
+  @Test
+  void a_new_part_that_was_inspected_does_not_go_back() throws Exception {
+    assertThat(text(page("finished-rebuild", "axle2-left")))
+        .contains("The new one that was inspected: camshaft seal")
+        .doesNotContain("Goes back: camshaft seal", "Goes back: snap ring");
+  }
+
+  @Test
+  void a_page_of_few_steps_is_printed_in_larger_letters() throws Exception {
+    assertThat(body(page("damaged-spring-brake", "axle3-left"))).isEqualTo("few");
+    assertThat(body(page("tractor-and-trailer", "tractor-axle2-left"))).isEmpty();
+  }
+
+  private static String body(Document page) {
+    return ((Element) page.getElementsByTagName("body").item(0)).getAttribute("class");
+  }
+
+  private static int blanks(Document page, String id) throws IOException {
+    WorkStep step =
+        plan("tractor-and-trailer").steps().stream()
+            .filter(one -> one.id().equals(id) && one.on().equals("tractor/axle2/left"))
+            .findFirst()
+            .orElseThrow();
+    NodeList lines = page.getElementsByTagName("li");
+    for (int i = 0; i < lines.getLength(); i++) {
+      Element line = (Element) lines.item(i);
+      if (line.getAttribute("value").equals(Integer.toString(step.number()))) {
+        return (int) classes(line).stream().filter(one -> one.startsWith("blank")).count();
+      }
+    }
+    throw new IllegalStateException("no step " + step.number());
+  }
+
+  private static List<String> all(Document page, String kind) {
+    return classes(page.getDocumentElement()).stream().filter(kind::equals).toList();
+  }
+
+  private static List<String> classes(Element element) {
+    List<String> classes = new ArrayList<>();
+    NodeList spans = element.getElementsByTagName("span");
+    for (int i = 0; i < spans.getLength(); i++) {
+      classes.add(((Element) spans.item(i)).getAttribute("class"));
+    }
+    return classes;
+  }
+
+  private static WorkPlan plan(String job) throws IOException {
+    return BrakeRules.standard().plan(JobReader.read(JOBS.resolve(job + ".json")));
+  }
+
+  private static Document page(String job, String sheet) throws Exception {
+    Map<String, String> sheets =
+        Sheets.of(BrakeRules.standard(), JobReader.read(JOBS.resolve(job + ".json")));
+    String text = Objects.requireNonNull(sheets.get(sheet + ".html"));
+    return DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(text.substring(text.indexOf("<html")))));
+  }
+
+  private static String text(Document page) {
+    return page.getElementsByTagName("main").item(0).getTextContent().replaceAll("\\s+", " ");
+  }
+}
