@@ -5,13 +5,14 @@ import java.io.IOException;
 import java.io.InputStream;
 
 /**
- * Counts what is read through it, and says that there is more until its end was seen: the unpacker
- * asks whether another packed piece follows, and a slow pipe would answer no.
+ * Counts what is read through it, remembers its end, and says that there is more until its end was
+ * seen: the unpacker asks whether another packed piece follows, and a slow pipe would answer no.
  */
 final class CountedStream extends FilterInputStream {
 
   private long count;
   private boolean isAtEnd;
+  private long lastEight;
 
   CountedStream(InputStream in) {
     super(in);
@@ -21,10 +22,16 @@ final class CountedStream extends FilterInputStream {
     return count;
   }
 
+  /** The last eight bytes that were read, the first of them lowest. */
+  long lastEight() {
+    return lastEight;
+  }
+
   @Override
   public int read() throws IOException {
     int one = super.read();
     took(one < 0 ? -1 : 1);
+    lastEight = one < 0 ? lastEight : lastEight >>> 8 | (long) one << 56;
     return one;
   }
 
@@ -32,6 +39,9 @@ final class CountedStream extends FilterInputStream {
   public int read(byte[] buffer, int offset, int length) throws IOException {
     int read = super.read(buffer, offset, length);
     took(read);
+    for (int at = Math.max(0, read - 8); at < read; at++) {
+      lastEight = lastEight >>> 8 | (long) (buffer[offset + at] & 0xff) << 56;
+    }
     return read;
   }
 

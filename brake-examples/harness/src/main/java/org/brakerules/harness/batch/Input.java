@@ -5,7 +5,6 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
-import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 
 /** The bytes of an input, unpacked where they are packed, and how many of the file were read. */
@@ -28,7 +27,7 @@ final class Input {
     BufferedInputStream buffered = new BufferedInputStream(file, BUFFER);
     try {
       boolean packed = isPackedByName(name) || isPacked(buffered);
-      lines = packed ? new GZIPInputStream(buffered, BUFFER) : buffered;
+      lines = packed ? new PackedStream(buffered, file) : buffered;
     } catch (IOException failure) {
       throw unreadable(failure);
     }

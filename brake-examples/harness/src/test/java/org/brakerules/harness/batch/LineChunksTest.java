@@ -16,6 +16,7 @@ import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LineChunksTest {
 
@@ -109,6 +110,36 @@ class LineChunksTest {
     assertThatThrownBy(() -> numbered(chunks))
         .isInstanceOf(UnreadableInputException.class)
         .hasMessageContaining("ends in the middle of packed data");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 9, 10, 17})
+  void a_packed_input_cut_off_at_the_beginning_of_a_piece_says_so(int bytes) throws IOException {
+    byte[] cut = joined(packed("a\n"), Arrays.copyOf(packed("b\n"), bytes));
+
+    LineChunks chunks = new LineChunks(new Input("jobs.gz", new ByteArrayInputStream(cut)));
+
+    assertThatThrownBy(() -> numbered(chunks)).isInstanceOf(UnreadableInputException.class);
+  }
+
+  @Test
+  void lines_behind_packed_data_that_are_not_packed_are_not_lost_without_a_word()
+      throws IOException {
+    byte[] mixed = joined(packed("a\n"), "b\nc\n".getBytes(StandardCharsets.UTF_8));
+
+    LineChunks chunks = new LineChunks(new Input("jobs.gz", new ByteArrayInputStream(mixed)));
+
+    assertThatThrownBy(() -> numbered(chunks))
+        .hasMessageContaining("what follows its last whole piece is not packed");
+  }
+
+  @Test
+  void an_empty_piece_is_no_trouble() throws IOException {
+    byte[] pieces = joined(packed(""), packed("a\n"), packed(""));
+
+    LineChunks chunks = new LineChunks(new Input("jobs.gz", new ByteArrayInputStream(pieces)));
+
+    assertThat(numbered(chunks)).containsExactly("1:a");
   }
 
   @Test
