@@ -49,7 +49,8 @@ final class ProcessSections {
       lines.count("jars", jars.count(), "");
       lines.count("together", jars.bytes() / MEGA, "MB");
     }
-    return lines.under("Run time", "What a program that uses the rules takes along, the rules included.");
+    return lines.under(
+        "Run time", "What a program that uses the rules takes along, the rules included.");
   }
 
   private static Section soak(List<Soak.Stage> stages) {

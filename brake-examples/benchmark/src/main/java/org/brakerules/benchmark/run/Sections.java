@@ -11,8 +11,7 @@ final class Sections {
 
   /** All of them, without those of which nothing was measured. */
   static List<Section> all(Series series, RunTimeJars jars, List<Soak.Stage> soaked) {
-    return Stream.concat(
-            DecisionSections.of(series), ProcessSections.of(series, jars, soaked))
+    return Stream.concat(DecisionSections.of(series), ProcessSections.of(series, jars, soaked))
         .filter(section -> !section.lines().isEmpty())
         .toList();
   }

@@ -26,7 +26,11 @@ class TargetTest {
 
   @ParameterizedTest(name = "at most 6, stretch 3: {0} with an error of {1} is {2}")
   @CsvSource({
-    "2, 1, STRETCH", "2, 1.1, REACHED", "5, 1, REACHED", "5, 1.1, UNCERTAIN", "7, 1, UNCERTAIN",
+    "2, 1, STRETCH",
+    "2, 1.1, REACHED",
+    "5, 1, REACHED",
+    "5, 1.1, UNCERTAIN",
+    "7, 1, UNCERTAIN",
     "7, 0.9, NOT_REACHED"
   })
   void what_the_error_leaves_open_is_not_claimed(double value, double error, Outcome outcome) {
