@@ -41,7 +41,10 @@ final class Answers {
                   .map(reason -> new OracleReason(reason.rule(), reason.verdict()))
                   .distinct()
                   .toList(),
-              inOrder(checks.getOrDefault(decision.part(), List.of()).stream().map(Answers::check).toList()),
+              inOrder(
+                  checks.getOrDefault(decision.part(), List.of()).stream()
+                      .map(Answers::check)
+                      .toList()),
               decision.needed().stream().map(Needed::point).sorted().toList()));
     }
     return answers;

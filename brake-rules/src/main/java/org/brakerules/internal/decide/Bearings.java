@@ -34,8 +34,7 @@ public final class Bearings {
 
   /** The kinds of part of which a rule speaks when it reads this point of another. */
   Set<PartKind> of(Point point) {
-    return byPoint.computeIfAbsent(
-        point.id(), id -> kinds.getOrDefault(read(point), Set.of()));
+    return byPoint.computeIfAbsent(point.id(), id -> kinds.getOrDefault(read(point), Set.of()));
   }
 
   /** Rules read a layout or a vehicle whichever part asks for it. */

@@ -43,8 +43,7 @@ class SessionPoolTest {
   private final Map<String, RuleText> texts =
       RuleTexts.of(models, tables, RuleBaseFiles.ofThisArtifact());
   private final KieBase base = CompiledRules.ruleBase(models);
-  private final SessionPool pool =
-      new SessionPool(base, FactSieve.Sifted::all);
+  private final SessionPool pool = new SessionPool(base, FactSieve.Sifted::all);
 
   @Test
   void jobs_one_after_the_other_share_one_session_and_know_nothing_of_each_other() {

@@ -22,8 +22,7 @@ final class Conclusion {
   private static final OracleReason NOT_LAID_OPEN =
       new OracleReason("GENERAL-070", Verdict.UNDECIDED);
 
-  private record Ranked(OracleReason reason, boolean isConsequence)
-      implements Comparable<Ranked> {
+  private record Ranked(OracleReason reason, boolean isConsequence) implements Comparable<Ranked> {
 
     /** A hold first, then the worst; what was found on the part before what neighbours bring. */
     @Override

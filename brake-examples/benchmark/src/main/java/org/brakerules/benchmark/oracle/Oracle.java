@@ -15,8 +15,7 @@ import org.brakerules.model.part.Place;
  */
 public final class Oracle {
 
-  private static final Comparator<Facts> IN_PATH_ORDER =
-      Comparator.comparing(Facts::place);
+  private static final Comparator<Facts> IN_PATH_ORDER = Comparator.comparing(Facts::place);
 
   private Oracle() {}
 
