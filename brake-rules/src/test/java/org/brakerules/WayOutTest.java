@@ -34,6 +34,18 @@ class WayOutTest {
   }
 
   @Test
+  void a_cut_seal_at_the_adjuster_lets_grease_out_where_no_drum_is() {
+    assertThat(
+            plan(SoundBrake.tube()
+                    .with("lining/upper", "greaseSoaked", Sign.SEEN)
+                    .with("camshaft-seal/spline-end", "cut", Sign.SEEN))
+                .stops()
+                .get(0)
+                .wayOut())
+        .noneMatch(line -> line.startsWith("may be the source"));
+  }
+
+  @Test
   void without_a_finding_it_says_where_to_look_for_the_source() {
     assertThat(
             plan(SoundBrake.tube().withHub().with("lining/upper", "oilSoaked", Sign.SEEN))

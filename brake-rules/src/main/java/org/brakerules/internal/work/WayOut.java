@@ -12,6 +12,7 @@ import org.brakerules.model.decision.Needed.Task;
 import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
 
 /** How work goes on at a wheel end where it stops. */
 final class WayOut {
@@ -21,8 +22,7 @@ final class WayOut {
   private final EndFacts end;
   private final JobDecision decision;
 
-  /** The rules whose finding may be the source that is waited for. */
-  private final Set<String> sources;
+  private final Set<HoldSources.Found> sources;
 
   WayOut(EndFacts end, JobDecision decision, HoldSources holdSources) {
     this.end = end;
@@ -56,8 +56,12 @@ final class WayOut {
         .flatMap(
             one ->
                 one.reasons().stream()
-                    .filter(reason -> sources.contains(reason.rule()))
+                    .filter(reason -> isSource(one.part(), reason))
                     .map(reason -> found(one, reason)));
+  }
+
+  private boolean isSource(Place part, Reason reason) {
+    return sources.stream().anyMatch(source -> source.is(reason.rule(), part.station()));
   }
 
   private static String found(Decision one, Reason reason) {
@@ -82,7 +86,8 @@ final class WayOut {
 
   private boolean isOfSource(PartKind kind) {
     return sources.stream()
-        .anyMatch(rule -> rule.replaceAll("-[0-9]+$", "").equalsIgnoreCase(kind.id()));
+        .map(source -> source.rule().replaceAll("-[0-9]+$", ""))
+        .anyMatch(component -> component.equalsIgnoreCase(kind.id()));
   }
 
   private Stream<String> look(NextLook look) {

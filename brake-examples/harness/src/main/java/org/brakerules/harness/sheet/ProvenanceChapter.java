@@ -59,9 +59,7 @@ final class ProvenanceChapter {
     Map<String, String> words = new TreeMap<>();
     for (Reason reason : reasons()) {
       for (Source source : reason.source()) {
-        words.put(
-            source.id(),
-            source.id() + ", " + source.title() + " (" + source.standing().inWords() + ")");
+        words.put(source.id(), source.title() + " (" + source.standing().inWords() + ")");
       }
     }
     return words;

@@ -90,10 +90,20 @@ final class StepsChapter {
       page.open("span", "class", "passes").element("strong", "Hold point.");
       page.words(" Passes when " + step.passesWhen() + ".").close();
     }
-    page.words(" ").element("span", "", "class", "sign");
+    sign(!step.cautions().isEmpty());
     cautions(step);
     records(step.records());
+    sign(step.cautions().isEmpty());
     page.close();
+  }
+
+  /**
+   * On the line of the cautions or at the end, where nobody takes it for the blank of a reading.
+   */
+  private void sign(boolean here) {
+    if (here) {
+      page.words(" ").element("span", "", "class", "sign");
+    }
   }
 
   private void line(String kind, String words) {

@@ -62,8 +62,8 @@ final class WheelEndSheet {
         .close();
     page.open("body", "class", steps().size() > FEW_STEPS ? "" : "few").open("main");
     head();
-    stop().forEach(this::write);
-    waiting();
+    Standstill standstill = new Standstill(material.plan(), path());
+    new StopChapter(page, standstill).write(stop());
     PartsChapter chapter =
         new PartsChapter(
             page,
@@ -79,8 +79,7 @@ final class WheelEndSheet {
                 stop().flatMap(stop -> stop.why().stream()),
                 decisions.stream().flatMap(WheelEndSheet::asDetail))
             .toList();
-    new StepsChapter(page, steps(), material.plan().cautions(), told, standstill().leaves())
-        .write();
+    new StepsChapter(page, steps(), material.plan().cautions(), told, standstill.leaves()).write();
     new ProvenanceChapter(page, material, decisions).write();
     page.closeTo("html");
   }
@@ -123,42 +122,6 @@ final class WheelEndSheet {
 
   private Stream<Stop> stop() {
     return material.plan().stops().stream().filter(stop -> stop.wheelEnd().equals(path()));
-  }
-
-  private void write(Stop stop) {
-    page.open("section", "class", "stop").element("h2", "Work stops here");
-    page.element("p", "The plan goes no further than step " + stop.step() + ".");
-    list(stop.why());
-    page.element("p", "How it goes on:");
-    list(stop.wayOut());
-    page.element("p", "Until then:");
-    list(standstill().leaves());
-    page.closeTo("section");
-  }
-
-  private void waiting() {
-    Standstill standstill = standstill();
-    if (standstill.waits()) {
-      page.open("section", "class", "stop").element("h2", "Work waits here");
-      page.element(
-          "p",
-          "The plan stops at "
-              + standstill.elsewhere()
-              + ", and this wheel end waits for it. Until"
-              + " then:");
-      list(standstill.leaves());
-      page.closeTo("section");
-    }
-  }
-
-  private void list(List<String> lines) {
-    page.open("ul");
-    lines.forEach(line -> page.element("li", line));
-    page.close();
-  }
-
-  private Standstill standstill() {
-    return new Standstill(material.plan(), path());
   }
 
   private void pictures(PartsChapter chapter) {
