@@ -58,11 +58,13 @@ public record Instrument(
   /** The uncertainty of a reading; empty if the instrument does not read such a quantity. */
   @SuppressWarnings("unchecked") // the class of the quantity is compared before
   public <Q extends Quantity<Q>> Optional<Q> uncertaintyOf(Q value) {
-    if (uncertainty.getClass() == value.getClass()) {
-      return Optional.of((Q) uncertainty);
+    if (uncertainty instanceof Share share) {
+      return value instanceof Torque torque
+          ? Optional.of((Q) part(torque, share))
+          : Optional.empty();
     }
-    return uncertainty instanceof Share share && value instanceof Torque torque
-        ? Optional.of((Q) part(torque, share))
+    return uncertainty.getClass() == value.getClass()
+        ? Optional.of((Q) uncertainty)
         : Optional.empty();
   }
 

@@ -13,6 +13,7 @@ import org.brakerules.model.quantity.Angle;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.quantity.LengthUnit;
 import org.brakerules.model.quantity.Pressure;
+import org.brakerules.model.quantity.Share;
 import org.brakerules.model.quantity.Torque;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
@@ -147,6 +148,7 @@ class ReadingAgainstLimitTest {
     Instrument protractor = Instrument.of(Method.PROTRACTOR).orElseThrow();
     assertThat(wrench.uncertaintyOf(Torque.parse("100 lbf.in"))).hasValue(Torque.parse("4 lbf.in"));
     assertThat(wrench.uncertaintyOf(Length.parse("1 in"))).isEmpty();
+    assertThat(wrench.uncertaintyOf(Share.parse("50 %"))).isEmpty();
     assertThat(protractor.uncertaintyOf(Angle.parse("90 deg"))).hasValue(Angle.parse("1 deg"));
     assertThat(protractor.uncertaintyOf(Pressure.parse("90 psi"))).isEmpty();
   }
