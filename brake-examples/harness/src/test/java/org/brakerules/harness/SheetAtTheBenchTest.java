@@ -93,7 +93,8 @@ class SheetAtTheBenchTest {
       throws Exception {
     String page = text(page("tractor-and-trailer", "tractor-axle2-left"));
     assertThat(page)
-        .contains("8 shim, spline end: adjust. Take out 1 x 0.03 in used; put in 1 x 0.06 in new")
+        .contains(
+            "8 shim, spline end: comes out. Take out 1 x 0.03 in used; put in 1 x 0.06 in new")
         .contains("only an estimate: measure with the new snap ring in, then choose")
         .contains("Out of the shims at hand 1 x 0.06 in new")
         .doesNotContain("8 shim, spline end;");
@@ -102,7 +103,8 @@ class SheetAtTheBenchTest {
   @Test
   void shoes_that_are_ordered_with_their_lining_do_not_go_back() throws Exception {
     assertThat(text(page("tractor-and-trailer", "trailer-axle1-left")))
-        .contains("29, 30 shoe, upper and lower: new part. In exchange with its lining.")
+        .contains(
+            "29, 30 shoe, upper and lower: relined or exchanged. In exchange with its lining.")
         .doesNotContain("29 shoe, upper;");
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** A sentence of a rule with names in braces, cut at them once and filled for every job. */
 public final class Sentence {
@@ -34,6 +35,21 @@ public final class Sentence {
       from = matcher.end();
     }
     end = text.substring(from);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Sentence that && text.equals(that.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
   }
 
   /** The sentence as the rule has it. */
