@@ -25,6 +25,15 @@ public final class Agreement {
 
   private static final long PROGRESS_NANOS = 10_000_000_000L;
 
+  /**
+   * What a comparison came to.
+   *
+   * @param jobs the jobs compared
+   * @param decisions the parts of these jobs
+   * @param disagreements the differences between the two answers
+   */
+  public record Outcome(long jobs, long decisions, long disagreements) {}
+
   private final PrintStream out;
   private final PrintStream err;
 
@@ -36,6 +45,11 @@ public final class Agreement {
   /** Runs the comparison and ends the process with its exit code. */
   public static void main(String[] args) {
     System.exit(run(System.out, System.err, args));
+  }
+
+  /** Compares the answers to the random jobs from the first seed on. */
+  public static Outcome of(long jobs, int threads) {
+    return new Run(1, jobs, done -> {}).on(threads).outcome();
   }
 
   /** Runs the comparison and gives its exit code. */

@@ -49,6 +49,13 @@ public final class Benchmark implements Callable<Integer> {
   private long soak;
 
   @Option(
+      names = "--jobs",
+      paramLabel = "N",
+      description =
+          "Random jobs held against the oracle; 1,000,000 if not stated, 10,000 with --quick.")
+  private long jobs;
+
+  @Option(
       names = "--out",
       paramLabel = "FILE",
       description = "The result file; the page lies beside it with the ending .md.")
@@ -67,10 +74,10 @@ public final class Benchmark implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    if (!out.toString().endsWith(".json") || rounds == 1 || rounds < 0 || seconds < 0 || soak < 0) {
+    if (!out.toString().endsWith(".json") || rounds == 1 || rounds < 0 || seconds < 0 || soak < 0 || jobs < 0) {
       System.err.println(
           "benchmark: --out needs a name that ends with .json, --rounds 2 at least,"
-              + " --seconds and --soak a number");
+              + " --seconds, --soak and --jobs a number");
       return CommandLine.ExitCode.USAGE;
     }
     Path folder = out.toAbsolutePath().getParent();
@@ -89,7 +96,7 @@ public final class Benchmark implements Callable<Integer> {
 
   private Measurement measurement() {
     Measurement usual = quick ? Measurement.quick(self()) : Measurement.full(self());
-    return usual.with(rounds, seconds, soak).saying(command(), caution);
+    return usual.with(rounds, seconds, soak, jobs).saying(command(), caution);
   }
 
   private String command() {
@@ -97,7 +104,8 @@ public final class Benchmark implements Callable<Integer> {
         + (quick ? " --quick" : "")
         + (rounds > 0 ? " --rounds " + rounds : "")
         + (seconds > 0 ? " --seconds " + seconds : "")
-        + (soak > 0 ? " --soak " + soak : "");
+        + (soak > 0 ? " --soak " + soak : "")
+        + (jobs > 0 ? " --jobs " + jobs : "");
   }
 
   private void write(Results results) throws IOException {

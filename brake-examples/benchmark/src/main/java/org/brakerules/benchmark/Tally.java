@@ -49,6 +49,10 @@ final class Tally {
     return kinds.isEmpty();
   }
 
+  Agreement.Outcome outcome() {
+    return new Agreement.Outcome(jobs, decisions, disagreements());
+  }
+
   long disagreements() {
     return kinds.values().stream().mapToLong(Kind::times).sum();
   }

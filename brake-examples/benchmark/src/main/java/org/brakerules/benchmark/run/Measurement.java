@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import org.brakerules.BrakeRules;
+import org.brakerules.benchmark.Agreement;
 import org.brakerules.benchmark.result.Machine;
 import org.brakerules.benchmark.result.Results;
 import org.brakerules.model.decision.RuleBaseVersion;
@@ -21,6 +22,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
  * @param seconds seconds of a timing, after twice as many to warm up
  * @param starts starts in a round
  * @param decisions decisions of the long run in one process
+ * @param jobs random jobs whose answers are held against the oracle's
  * @param command the command that asked for it
  * @param caution what a reader must know
  */
@@ -30,34 +32,39 @@ public record Measurement(
     int seconds,
     int starts,
     long decisions,
+    long jobs,
     String command,
     String caution) {
 
+  private static final int THREADS = 2;
+
   /** The run that is published: about an hour. */
   public static Measurement full(Path self) {
-    return new Measurement(self, 5, 5, 10, 10_000_000, "", "");
+    return new Measurement(self, 5, 5, 10, 10_000_000, 1_000_000, "", "");
   }
 
   /** A run of some minutes. */
   public static Measurement quick(Path self) {
-    return new Measurement(self, 2, 1, 2, 100_000, "", "");
+    return new Measurement(self, 2, 1, 2, 100_000, 10_000, "", "");
   }
 
-  /** The same with another number of rounds, seconds and decisions; 0 leaves them. */
-  public Measurement with(int otherRounds, int otherSeconds, long otherDecisions) {
+  /** The same with another number of rounds, seconds, decisions and jobs; 0 leaves them. */
+  public Measurement with(
+      int otherRounds, int otherSeconds, long otherDecisions, long otherJobs) {
     return new Measurement(
         self,
         otherRounds > 0 ? otherRounds : rounds,
         otherSeconds > 0 ? otherSeconds : seconds,
         starts,
         otherDecisions > 0 ? otherDecisions : decisions,
+        otherJobs > 0 ? otherJobs : jobs,
         command,
         caution);
   }
 
   /** The same with what stands above its results. */
   public Measurement saying(String asked, String told) {
-    return new Measurement(self, rounds, seconds, starts, decisions, asked, told);
+    return new Measurement(self, rounds, seconds, starts, decisions, jobs, asked, told);
   }
 
   /**
@@ -86,6 +93,8 @@ public record Measurement(
     }
     progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
     List<Soak.Stage> soaked = Soak.run(self, decisions);
+    progress.printf(Locale.ROOT, "%,d random jobs held against the oracle%n", jobs);
+    Agreement.Outcome agreed = Agreement.of(jobs, THREADS);
     RuleBaseVersion version = BrakeRules.standard().version();
     return new Results(
         LocalDate.now(ZoneId.systemDefault()).toString(),
@@ -94,7 +103,7 @@ public record Measurement(
         caution,
         version.version() + ", " + version.fingerprint(),
         Machine.here(),
-        Figures.all(series),
-        Sections.all(series, RunTimeJars.in(self.resolveSibling("run-time")), soaked));
+        Figures.all(series, agreed),
+        Sections.all(series, RunTimeJars.in(self.resolveSibling("run-time")), soaked, agreed));
   }
 }
