@@ -74,7 +74,12 @@ public final class Benchmark implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    if (!out.toString().endsWith(".json") || rounds == 1 || rounds < 0 || seconds < 0 || soak < 0 || jobs < 0) {
+    if (!out.toString().endsWith(".json")
+        || rounds == 1
+        || rounds < 0
+        || seconds < 0
+        || soak < 0
+        || jobs < 0) {
       System.err.println(
           "benchmark: --out needs a name that ends with .json, --rounds 2 at least,"
               + " --seconds, --soak and --jobs a number");

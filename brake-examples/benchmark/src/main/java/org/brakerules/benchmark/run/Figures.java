@@ -82,6 +82,6 @@ final class Figures {
   private static Optional<Measured> inAMillion(Agreement.Outcome agreed) {
     return agreed.jobs() < MILLION
         ? Optional.empty()
-        : Optional.of(Measured.counted(agreed.disagreements()));
+        : Optional.of(Measured.counted((double) agreed.disagreements()));
   }
 }

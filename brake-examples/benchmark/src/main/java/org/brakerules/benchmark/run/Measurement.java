@@ -49,8 +49,7 @@ public record Measurement(
   }
 
   /** The same with another number of rounds, seconds, decisions and jobs; 0 leaves them. */
-  public Measurement with(
-      int otherRounds, int otherSeconds, long otherDecisions, long otherJobs) {
+  public Measurement with(int otherRounds, int otherSeconds, long otherDecisions, long otherJobs) {
     return new Measurement(
         self,
         otherRounds > 0 ? otherRounds : rounds,

@@ -11,7 +11,8 @@ final class Sections {
   private Sections() {}
 
   /** All of them, without those of which nothing was measured. */
-  static List<Section> all(Series series, RunTimeJars jars, List<Soak.Stage> soaked, Agreement.Outcome agreed) {
+  static List<Section> all(
+      Series series, RunTimeJars jars, List<Soak.Stage> soaked, Agreement.Outcome agreed) {
     Stream<Section> ofDecisions =
         Stream.concat(DecisionSections.of(series), Stream.of(agreement(agreed)));
     return Stream.concat(ofDecisions, ProcessSections.of(series, jars, soaked))
@@ -21,9 +22,9 @@ final class Sections {
 
   private static Section agreement(Agreement.Outcome agreed) {
     Lines lines = new Lines();
-    lines.count("random jobs", agreed.jobs(), "");
-    lines.count("parts decided", agreed.decisions(), "");
-    lines.count("differences", agreed.disagreements(), "");
+    lines.count("random jobs", (double) agreed.jobs(), "");
+    lines.count("parts decided", (double) agreed.decisions(), "");
+    lines.count("differences", (double) agreed.disagreements(), "");
     return lines.under(
         "Rules and oracle",
         "Random jobs from the first seed on; disposition, hold, rules, checks with their margins and"
