@@ -92,11 +92,12 @@ class SheetPicturesTest {
   }
 
   @Test
-  void the_number_of_an_end_play_to_be_adjusted_points_at_the_shims() throws Exception {
+  void the_number_of_the_camshaft_points_at_the_cam_where_its_end_play_is_adjusted_too()
+      throws Exception {
     String page = pages(DemoJob.TRACTOR_AND_TRAILER).get("tractor-axle2-left.html");
     assertThat(page).contains("1 camshaft: <strong>adjust.", "8 shim, spline end");
     Element parts = Svg.pictures(page).get(0);
-    assertThat(leaderEnd(parts, "1")).isEqualTo(leaderEnd(parts, "8"));
+    assertThat(leaderEnd(parts, "1")).isEqualTo("296 195").isNotEqualTo(leaderEnd(parts, "8"));
   }
 
   @ParameterizedTest

@@ -8,12 +8,9 @@ import org.brakerules.harness.sheet.drawing.Point;
 import org.brakerules.harness.sheet.drawing.Spot;
 import org.brakerules.harness.sheet.drawing.WheelEndDrawing;
 import org.brakerules.model.decision.Decision;
-import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.part.Hand;
-import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Side;
-import org.brakerules.model.reading.Station;
 
 /** The parts of a wheel end, each marked with what becomes of it. */
 final class PartsPicture {
@@ -41,25 +38,7 @@ final class PartsPicture {
   }
 
   private static List<Spot> spots(List<Decision> decisions) {
-    return decisions.stream()
-        .map(
-            one ->
-                Mark.of(one) == Mark.ADJUST && isByEndPlay(one)
-                    ? new Spot(PartKind.SHIM, Station.SPLINE_END)
-                    : Spot.of(one.part()))
-        .toList();
-  }
-
-  /** What is adjusted for the end play of the shaft is not the shaft but its shims. */
-  private static boolean isByEndPlay(Decision decision) {
-    return decision.part().kind() == PartKind.CAMSHAFT
-        && decision.reasons().stream()
-            .limit(1)
-            .flatMap(reason -> reason.evidence().stream())
-            .anyMatch(
-                one ->
-                    one instanceof Evidence.Measured measured
-                        && measured.check().limitId().startsWith("camshaft.end-play"));
+    return decisions.stream().map(one -> Spot.of(one.part())).toList();
   }
 
   private Side side() {

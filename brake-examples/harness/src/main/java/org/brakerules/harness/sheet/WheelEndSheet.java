@@ -105,7 +105,7 @@ final class WheelEndSheet {
     page.element(
         "p",
         "Advice for a qualified brake technician. The maker's manual and the law where the vehicle"
-            + " runs decide. Nothing here is a torque: torques are the maker's.",
+            + " runs decide. Tightening torques are the maker's.",
         "class",
         "note");
   }
