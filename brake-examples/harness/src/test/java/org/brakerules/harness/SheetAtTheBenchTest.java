@@ -95,9 +95,24 @@ class SheetAtTheBenchTest {
     assertThat(page)
         .contains(
             "8 shim, spline end: comes out. Take out 1 x 0.03 in used; put in 1 x 0.06 in new")
-        .contains("only an estimate: measure with the new snap ring in, then choose")
+        .contains("only an estimate: measure with the trial ring in, then choose")
         .contains("Out of the shims at hand 1 x 0.06 in new")
         .doesNotContain("8 shim, spline end;");
+  }
+
+  @Test
+  void shims_that_stay_are_measured_again_with_the_new_parts_in() throws Exception {
+    assertThat(text(page("tractor-and-trailer", "trailer-axle1-left")))
+        .contains("inside the band, leave the shims; end play")
+        .contains("only an estimate: measure with the trial ring and the new camshaft");
+  }
+
+  @Test
+  void the_head_line_denies_no_torque_that_the_page_prints() throws Exception {
+    assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
+        .contains("Tightening torques are the maker's.")
+        .contains("never above 35 lbf.ft")
+        .doesNotContain("Nothing here is a torque");
   }
 
   @Test

@@ -3,7 +3,6 @@ package org.brakerules.internal.figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.calc.shim.EndPlayBand;
@@ -15,7 +14,6 @@ import org.brakerules.figure.Figure;
 import org.brakerules.model.decision.Check;
 import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.part.Camshaft;
-import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Shim;
 import org.brakerules.model.quantity.Length;
@@ -27,17 +25,6 @@ final class ShimFigures {
 
   private static final String LEAST = "camshaft.end-play.min";
   private static final String MOST = "camshaft.end-play.max";
-
-  /** The parts whose width lies between the two stops of the camshaft. */
-  private static final List<PartKind> IN_THE_STACK =
-      List.of(
-          PartKind.CAMSHAFT,
-          PartKind.HEAD_WASHER,
-          PartKind.SPACER,
-          PartKind.SLACK_ADJUSTER,
-          PartKind.SNAP_RING,
-          PartKind.SPIDER,
-          PartKind.CAMSHAFT_BRACKET);
 
   private static final Length NOTHING = new Length(0, LengthUnit.INCH);
 
@@ -130,7 +117,7 @@ final class ShimFigures {
     }
     boolean nothingGoes = shims.stream().map(Shim::place).noneMatch(replaced::contains);
     return nothingGoes && band.contains(endPlay)
-        ? EndPlayShims.inBand(endPlay, band)
+        ? changed(EndPlayShims.inBand(endPlay, band))
         : oneStackOnly(chosen(endPlay, band, station));
   }
 
@@ -179,20 +166,18 @@ final class ShimFigures {
 
   /** A new part of another width changes the end play that the shims are chosen for. */
   private Working changed(Working working) {
-    String parts =
-        IN_THE_STACK.stream()
-            .filter(kind -> replaced.stream().anyMatch(place -> isHere(place, kind)))
-            .map(PartKind::inWords)
-            .collect(Collectors.joining(" and "));
-    return parts.isEmpty()
-        ? working
-        : working
-            .result("only an estimate:", "measure with the new " + parts + " in, then choose")
-            .missing("end play with the new " + parts + " in");
+    return new NewInStack(replacedHere())
+        .inWords()
+        .map(
+            parts ->
+                working
+                    .result("only an estimate:", "measure with " + parts + " in, then choose")
+                    .missing("end play with " + parts + " in"))
+        .orElse(working);
   }
 
-  private boolean isHere(Place place, PartKind kind) {
-    return place.kind() == kind && place.wheelEnd().equals(bench.wheelEnd());
+  private List<Place> replacedHere() {
+    return replaced.stream().filter(place -> place.wheelEnd().equals(bench.wheelEnd())).toList();
   }
 
   private Optional<EndPlayBand> band() {
