@@ -55,4 +55,46 @@ class GuardedStepsTest {
     assertThat(ids(plan(SoundBrake.tube().layout("springBrake", Fitted.NO))))
         .doesNotContain("SET-015");
   }
+
+  @Test
+  void the_parking_brakes_are_set_before_the_axle_is_lowered_and_released_for_the_strokes() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(ids(plan)).containsSubsequence("SET-050", "SET-065", "SET-070", "PROVE-010");
+    assertThat(step(plan, "SET-065").hold()).isTrue();
+    assertThat(step(plan, "PROVE-010").text()).contains("release the parking brakes");
+  }
+
+  @Test
+  void the_chocks_are_away_before_the_vehicle_moves() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(ids(plan)).containsSubsequence("PROVE-070", "PROVE-105", "PROVE-110");
+    assertThat(step(plan, "PROVE-105").text()).contains("take the chocks away");
+  }
+
+  @Test
+  void what_the_parking_brakes_hold_is_tried_with_the_chocks_away() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(step(plan, "PROVE-110").text()).contains("drive off against them");
+    assertThat(step(plan, "PROVE-110").passesWhen())
+        .contains("the parking brakes hold the vehicle");
+  }
+
+  @Test
+  void the_chocks_come_away_from_a_vehicle_that_was_only_looked_at() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().scope(Scope.WHEEL_ON).with("hose", "bulging", Sign.SEEN));
+    assertThat(ids(plan)).containsSubsequence("ARRIVE-020", "PROVE-105", "PROVE-150");
+  }
+
+  @Test
+  void the_chocks_stay_where_the_plan_stops() {
+    WorkPlan plan = plan(SoundBrake.tube().with("drum", "outsideCrack", Sign.SEEN));
+    assertThat(ids(plan)).contains("ARRIVE-020").doesNotContain("PROVE-105");
+  }
+
+  @Test
+  void only_wheel_and_drum_come_off_before_a_spring_that_air_holds_is_caged() {
+    assertThat(step(plan(SoundBrake.tube()), "SECURE-020").text())
+        .contains("take off wheel and drum and nothing else");
+  }
 }

@@ -27,12 +27,12 @@ class LimitsAtStepsTest {
   @Test
   void the_play_of_the_spline_is_read_at_its_pitch_radius_once_the_cam_can_be_held() {
     WorkPlan plan = plan(SoundBrake.tube());
-    assertThat(record(plan, "TEARDOWN-140", "play at the spline").limitsInWords())
+    assertThat(record(plan, "TEARDOWN-165", "play at the spline").limitsInWords())
         .isEqualTo("at most 0.020 in at the spline pitch radius; dial indicator");
-    assertThat(ids(plan)).containsSubsequence("TEARDOWN-120", "TEARDOWN-140", "TEARDOWN-170");
+    assertThat(ids(plan)).containsSubsequence("TEARDOWN-120", "TEARDOWN-165", "TEARDOWN-170");
     assertThat(ids(plan(SoundBrake.tube().scope(Scope.DRUM_OFF))))
         .contains("SECURE-040")
-        .doesNotContain("TEARDOWN-140");
+        .doesNotContain("TEARDOWN-165");
   }
 
   @ParameterizedTest
@@ -67,7 +67,7 @@ class LimitsAtStepsTest {
     "TEARDOWN-100, lower lining, 6",
     "INSPECT-020, bore, 12",
     "INSPECT-040, span, 2",
-    "TEARDOWN-140, end play, 1"
+    "TEARDOWN-165, end play, 1"
   })
   void there_is_a_blank_for_each_reading(String step, String what, int readings) {
     assertThat(record(plan(SoundBrake.tube()), step, what).readings()).isEqualTo(readings);
