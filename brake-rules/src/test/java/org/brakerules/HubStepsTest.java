@@ -1,0 +1,40 @@
+package org.brakerules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakerules.WorkPlanSteps.ids;
+import static org.brakerules.WorkPlanSteps.plan;
+import static org.brakerules.WorkPlanSteps.step;
+
+import org.brakerules.model.layout.DrumMount;
+import org.brakerules.model.part.Sign;
+import org.brakerules.work.WorkPlan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is done to a hub, its seal and its bearings, and when. */
+class HubStepsTest {
+
+  @Test
+  void a_blocked_vent_is_cleaned_though_the_hub_waits_for_its_end_play() {
+    WorkPlan plan = plan(inboard().notMeasured("hub", "endPlay").with("hub", "ventBlocked", Sign.SEEN));
+    assertThat(step(plan, "PREPARE-020").details()).contains("hub: Clean the vent. (HUB-050)");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"INBOARD, ASSEMBLE-440", "OUTBOARD, ASSEMBLE-420", "UNKNOWN, ASSEMBLE-450"})
+  void the_inner_cone_lies_in_its_cup_before_the_seal_closes_the_hub(DrumMount mount, String id) {
+    WorkPlan plan =
+        plan(SoundBrake.tube().withHub().layout("drumMount", mount).with("wheel-seal", "leaking", Sign.SEEN));
+    assertThat(step(plan, id).text())
+        .containsSubsequence(
+            "Where it is grooved a sleeve goes on it",
+            "inner cone into its cup",
+            "press the new wheel seal in square behind it, its lip toward the lubricant",
+            "outer bearing");
+  }
+
+  private static SoundBrake inboard() {
+    return SoundBrake.tube().withHub().layout("drumMount", DrumMount.INBOARD);
+  }
+}
