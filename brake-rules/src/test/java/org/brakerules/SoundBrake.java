@@ -126,6 +126,14 @@ final class SoundBrake {
     return changed(part, "tag", Tag.asFound(part(part).place()));
   }
 
+  /** A wheel seal is in the job as well, as sound as the rest. */
+  SoundBrake withWheelSeal() {
+    Part blank = PartKind.WHEEL_SEAL.blank(Tag.asFound(LEFT.place(PartKind.WHEEL_SEAL)));
+    Part sound =
+        Records.mapped(blank, (component, old) -> old instanceof Sign ? Sign.NOT_SEEN : old);
+    return new SoundBrake(ChangedJob.withPart(job, LEFT, sound));
+  }
+
   /** A hub is in the job as well, as sound as the rest, with bearings set in the shop. */
   SoundBrake withHub() {
     Part blank = PartKind.HUB.blank(Tag.asFound(LEFT.place(PartKind.HUB)));

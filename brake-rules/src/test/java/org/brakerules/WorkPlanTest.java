@@ -105,7 +105,12 @@ class WorkPlanTest {
     assertThat(plan.toState())
         .containsExactly(
             new ToState(
-                LEFT, "layout.sensor", List.of(sensor.number(), step(plan, "PROVE-090").number())));
+                LEFT,
+                "layout.sensor",
+                List.of(
+                    sensor.number(),
+                    step(plan, "SET-065").number(),
+                    step(plan, "PROVE-090").number())));
   }
 
   @Test

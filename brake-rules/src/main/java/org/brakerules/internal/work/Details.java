@@ -2,6 +2,7 @@ package org.brakerules.internal.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.brakerules.calc.Working;
@@ -25,8 +26,14 @@ final class Details {
   private final Selection selection;
   private final Stops stops;
   private final Optional<TestPressure> pressure;
+  private final Map<Spot, Integer> numbers;
 
-  Details(Selection selection, Stops stops, Optional<TestPressure> pressure) {
+  Details(
+      Selection selection,
+      Stops stops,
+      Optional<TestPressure> pressure,
+      Map<Spot, Integer> numbers) {
+    this.numbers = numbers;
     this.selection = selection;
     this.stops = stops;
     this.pressure = pressure;
@@ -62,7 +69,7 @@ final class Details {
       looks.ifPresent(open -> lines.addAll(open.now()));
     }
     if (row.tells(Tells.LATE_LOOKS)) {
-      looks.ifPresent(open -> lines.addAll(open.later()));
+      looks.ifPresent(open -> lines.addAll(open.later(numbers)));
     }
     return lines.stream().distinct().toList();
   }

@@ -1,11 +1,11 @@
 package org.brakerules.internal.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.brakerules.internal.table.Point;
 import org.brakerules.internal.table.Tables;
@@ -30,6 +30,9 @@ final class OpenLooks {
   private final Map<Place, List<Needed>> later = new LinkedHashMap<>();
   private final Map<Place, Decision> undecided;
 
+  /** The steps that answer a point, by the point. */
+  private final Map<String, Spot> answered = new HashMap<>();
+
   /**
    * Sorts what is open.
    *
@@ -42,13 +45,11 @@ final class OpenLooks {
             .collect(
                 Collectors.toMap(
                     Decision::part, one -> one, (first, second) -> first, LinkedHashMap::new));
-    Set<String> answered =
-        plan.stream()
-            .filter(spot -> spot.row().phase().compareTo(WorkPhase.ASSEMBLE) >= 0)
-            .flatMap(spot -> spot.row().answers().stream())
-            .collect(Collectors.toSet());
+    plan.stream()
+        .filter(spot -> spot.row().phase().compareTo(WorkPhase.ASSEMBLE) >= 0)
+        .forEach(spot -> spot.row().answers().forEach(point -> answered.putIfAbsent(point, spot)));
     for (Needed needed : inOrder(decision)) {
-      boolean waits = answered.contains(needed.point()) || appliesBrake(needed, tables);
+      boolean waits = answered.containsKey(needed.point()) || appliesBrake(needed, tables);
       (waits ? later : now).computeIfAbsent(needed.part(), part -> new ArrayList<>()).add(needed);
     }
     undecided.keySet().stream()
@@ -92,27 +93,44 @@ final class OpenLooks {
 
   /** What is to be looked at before the parts are fitted, a line for each part. */
   List<String> now() {
-    return now.entrySet().stream().map(entry -> line(entry.getKey(), entry.getValue())).toList();
+    return lines(now, Map.of());
   }
 
-  /** What the work or its proof shows, a line for each part. */
-  List<String> later() {
-    return later.entrySet().stream().map(entry -> line(entry.getKey(), entry.getValue())).toList();
+  /**
+   * What the work or its proof shows, a line for each part.
+   *
+   * @param numbers the numbers of the steps, so that each line names the one that shows it
+   */
+  List<String> later(Map<Spot, Integer> numbers) {
+    return lines(later, numbers);
   }
 
-  private String line(Place part, List<Needed> needed) {
-    String what = needed.isEmpty() ? actions(part) : looks(needed);
+  private List<String> lines(Map<Place, List<Needed>> open, Map<Spot, Integer> numbers) {
+    return open.entrySet().stream()
+        .map(entry -> line(entry.getKey(), entry.getValue(), numbers))
+        .toList();
+  }
+
+  private String line(Place part, List<Needed> needed, Map<Spot, Integer> numbers) {
+    String what = needed.isEmpty() ? actions(part) : looks(needed, numbers);
     return "decide " + part.inWords() + ": " + what;
   }
 
-  private static String looks(List<Needed> needed) {
+  private String looks(List<Needed> needed, Map<Spot, Integer> numbers) {
     String shown =
         needed.stream()
             .limit(LOOKS_SHOWN)
-            .map(OpenLooks::inWords)
+            .map(one -> inWords(one) + at(one, numbers))
             .collect(Collectors.joining("; "));
     int more = needed.size() - LOOKS_SHOWN;
     return more > 0 ? shown + "; and " + more + " more, listed with its decision" : shown;
+  }
+
+  private String at(Needed needed, Map<Spot, Integer> numbers) {
+    return Optional.ofNullable(answered.get(needed.point()))
+        .flatMap(spot -> Optional.ofNullable(numbers.get(spot)))
+        .map(number -> ", as shown at step " + number)
+        .orElse("");
   }
 
   private String actions(Place part) {

@@ -62,7 +62,8 @@ public final class PlanMaker {
     Map<Spot, Integer> numbers = new LinkedHashMap<>();
     order.forEach(spot -> numbers.put(spot, numbers.size() + 1));
     StepWriter writer = new StepWriter(site, selection, needs, stops, tables.limits(), numbers);
-    Details details = new Details(selection, stops, tables.ruleSets().testPressure(job.ruleSet()));
+    Details details =
+        new Details(selection, stops, tables.ruleSets().testPressure(job.ruleSet()), numbers);
     List<WorkStep> steps = new ArrayList<>();
     for (Spot spot : order) {
       Optional<OpenLooks> open = Optional.ofNullable(looks.get(spot.area()));

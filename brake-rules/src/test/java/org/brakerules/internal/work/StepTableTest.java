@@ -65,7 +65,7 @@ class StepTableTest {
   }
 
   @Test
-  void rules_whose_hold_stops_at_a_step_hold_and_the_other_rules_named_adjust() {
+  void rules_whose_hold_stops_at_a_step_hold_and_the_other_rules_named_mend() {
     Map<String, Verdict> verdicts = new HashMap<>();
     BrakeRules.standard().rules().forEach(rule -> verdicts.put(rule.id(), rule.verdict()));
     for (StepRow row : STEPS.rows()) {
@@ -74,7 +74,11 @@ class StepTableTest {
           .forEach(rule -> assertThat(verdicts).containsEntry(rule, Verdict.HOLD));
       row.forParts().stream()
           .filter(condition -> condition.wanted() == Wanted.RULE)
-          .forEach(one -> assertThat(verdicts).containsEntry(one.rule(), Verdict.ADJUST));
+          .forEach(
+              one ->
+                  assertThat(verdicts.get(one.rule()))
+                      .as(one.rule())
+                      .isIn(Verdict.ADJUST, Verdict.CLEAN));
     }
   }
 
