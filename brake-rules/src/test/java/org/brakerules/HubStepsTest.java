@@ -54,6 +54,31 @@ class HubStepsTest {
                 + step(plan, "ASSEMBLE-460").number());
   }
 
+  @Test
+  void what_only_a_hub_off_the_spindle_shows_is_not_asked_for_with_the_hub_on() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .withHub()
+                .layout("drumMount", DrumMount.OUTBOARD)
+                .with("hub", "looseAsFound", Sign.SEEN)
+                .notMeasured("hub", "endPlay"));
+    assertThat(ids(plan)).contains("TEARDOWN-105").doesNotContain("TEARDOWN-110", "INSPECT-030");
+    assertThat(step(plan, "TEARDOWN-105").text()).contains("only once the hub is off");
+  }
+
+  @Test
+  void a_hub_that_comes_off_is_looked_at_from_inside() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .withHub()
+                .withWheelSeal()
+                .layout("drumMount", DrumMount.OUTBOARD)
+                .with("wheel-seal", "leaking", Sign.SEEN));
+    assertThat(ids(plan)).containsSubsequence("TEARDOWN-110", "INSPECT-030", "ASSEMBLE-420");
+  }
+
   private static SoundBrake inboard() {
     return SoundBrake.tube().withHub().layout("drumMount", DrumMount.INBOARD);
   }
