@@ -7,6 +7,7 @@ import static org.brakerules.WorkPlanSteps.record;
 import static org.brakerules.WorkPlanSteps.step;
 
 import org.brakerules.model.part.Scope;
+import org.brakerules.model.part.Sign;
 import org.brakerules.work.Recording;
 import org.brakerules.work.WorkPlan;
 import org.junit.jupiter.api.Test;
@@ -82,7 +83,7 @@ class LimitsAtStepsTest {
 
   @Test
   void the_run_out_of_a_new_drum_is_read_once_the_drum_is_on() {
-    WorkPlan plan = plan(SoundBrake.tube().with("drum", "outsideCrack", Sign.SEEN));
+    WorkPlan plan = plan(SoundBrake.tube().with("drum", "heatChecksJoined", Sign.SEEN));
     assertThat(ids(plan)).containsSubsequence("PREPARE-030", "ASSEMBLE-430", "ASSEMBLE-468");
     assertThat(step(plan, "PREPARE-030").records()).isEmpty();
     assertThat(record(plan, "ASSEMBLE-468", "run-out").limitsInWords()).startsWith("at most");

@@ -10,6 +10,7 @@ import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.DrumMount;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Method;
@@ -160,5 +161,34 @@ class StepsFollowTheBrakeTest {
   void no_step_sends_a_bushing_out_of_a_bracket_that_is_thrown_away() {
     WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
     assertThat(step(plan, "TEARDOWN-210").text()).contains("goes with it");
+  }
+
+  @Test
+  void a_new_seal_stays_in_unless_it_is_replaced_all_the_same() {
+    SoundBrake bothNew =
+        SoundBrake.tube().fittedNew("camshaft-seal/head-end").fittedNew("camshaft-seal/spline-end");
+    assertThat(ids(plan(bothNew))).doesNotContain("TEARDOWN-200", "TEARDOWN-205");
+    assertThat(ids(plan(bothNew.with("camshaft-seal/head-end", "cut", Sign.SEEN))))
+        .contains("TEARDOWN-205")
+        .doesNotContain("TEARDOWN-200");
+    assertThat(ids(plan(bothNew.asFound("camshaft-seal/head-end")))).contains("TEARDOWN-200");
+  }
+
+  @Test
+  void the_play_of_a_clevis_pin_that_is_asked_for_is_read_with_no_spring_behind_it() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .scope(Scope.WHEEL_ON)
+                .notMeasured("clevis", "pinMovement"));
+    assertThat(ids(plan))
+        .containsSubsequence("SECURE-020", "SECURE-030", "SECURE-040", "DECIDE-010");
+  }
+
+  @Test
+  void a_fitting_is_tried_while_the_old_seals_are_still_in() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().with("grease-fitting/tube", "blocked", Sign.NOT_CHECKED));
+    assertThat(ids(plan)).containsSubsequence("TEARDOWN-115", "TEARDOWN-180");
   }
 }

@@ -124,15 +124,42 @@ class SheetAtTheBenchTest {
   }
 
   @Test
-  void an_undecided_part_says_what_it_needs_where_no_step_does() throws Exception {
-    assertThat(text(page("wheel-on", "trailer-axle3-right"))).contains("Needed: ");
+  void an_undecided_part_says_what_it_needs_or_the_step_that_does() throws Exception {
+    assertThat(text(page("wheel-on", "trailer-axle3-right")))
+        .containsPattern("Needed: (look|measure|state)")
+        .containsPattern("clevis: decide first\\.[^.]*\\. Needed: see step [0-9]+\\.");
+  }
+
+  @Test
+  void what_is_read_with_air_up_waits_while_no_air_comes() throws Exception {
+    assertThat(text(page("wheel-on", "trailer-axle3-right")))
+        .contains("What is read with air up waits until then.");
+  }
+
+  @Test
+  void pins_that_are_saved_from_the_worn_shoes_are_looked_at_first_where_they_are_undecided()
+      throws Exception {
+    String order = text(page("worn-out-wheel-end", "axle2-left"));
+    assertThat(order.substring(order.indexOf("Look at first"))).contains("2 return spring pins");
+  }
+
+  @Test
+  void a_spring_brake_on_the_bench_does_not_stay_on_its_bracket() throws Exception {
+    assertThat(text(page("worn-out-wheel-end", "axle2-left")))
+        .contains("The spring brake here is off and lies caged")
+        .doesNotContain("The spring brake here stays caged");
+    assertThat(text(page("wheel-on", "trailer-axle3-right")))
+        .contains("The spring brake here stays caged");
   }
 
   @Test
   void a_new_part_that_was_inspected_does_not_go_back() throws Exception {
     assertThat(text(page("finished-rebuild", "axle2-left")))
-        .contains("The new one that was inspected: camshaft seal")
-        .doesNotContain("Goes back: camshaft seal", "Goes back: snap ring");
+        .contains("New, fitted already; leave in: camshaft seal")
+        .containsPattern("4, 5 camshaft seal, [^:]*: new, fitted already; leave in\\.")
+        .contains("not worked out, for want of the thickness of each shim fitted")
+        .doesNotContain("Goes back: camshaft seal", "Goes back: snap ring", "5 camshaft seal;")
+        .doesNotContain("Take out the old camshaft seals");
   }
 
   @Test

@@ -159,7 +159,7 @@ final class Details {
     String stack = figure.about().substring(figure.about().lastIndexOf('/') + 1).replace('-', ' ');
     String answer =
         working.results().isEmpty()
-            ? "missing " + String.join("; ", working.missing())
+            ? "not worked out, for want of the " + String.join("; ", working.missing())
             : working.results().stream()
                 .map(one -> one.name() + " " + one.value())
                 .collect(Collectors.joining("; "));

@@ -15,6 +15,7 @@ enum Mark {
   ADJUST("adjust", "a white square"),
   COMES_OUT("comes out", "a dashed ring"),
   CLEAN("clean, goes back", "a ring in a dotted ring"),
+  IN_PLACE("new, fitted already; leave in", "two rings, one in the other"),
   REUSE("goes back", "a white ring");
 
   private final String inWords;
@@ -63,6 +64,10 @@ enum Mark {
       case CLEAN -> {
         picture.circle(x, y, 10.8, fill);
         picture.dotted(x, y, 13.2);
+      }
+      case IN_PLACE -> {
+        picture.circle(x, y, 13.2, fill);
+        picture.circle(x, y, 10.2, fill);
       }
       case COMES_OUT -> picture.dashedCircle(x, y, 11.5, fill);
       case REPLACE, REUSE -> picture.circle(x, y, 11.5, fill);

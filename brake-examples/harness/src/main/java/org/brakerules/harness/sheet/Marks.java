@@ -2,9 +2,15 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.job.WheelEnd;
+import org.brakerules.model.part.Condition;
+import org.brakerules.model.part.Part;
 import org.brakerules.model.part.PartKind;
+import org.brakerules.model.part.Place;
 import org.brakerules.model.reading.Station;
 import org.brakerules.parts.Handling;
 import org.brakerules.parts.WheelEndParts;
@@ -17,15 +23,22 @@ final class Marks {
 
   private final Optional<Working> shims;
   private final boolean shoesOrdered;
+  private final Set<Place> fittedNew;
 
   /**
    * Knows what is not in the decisions.
    *
    * @param shims how the shims at the adjuster end were worked out
    * @param parts what is ordered for the wheel end
+   * @param wheelEnd the wheel end, whose new parts are fitted already
    */
-  Marks(Optional<Working> shims, Optional<WheelEndParts> parts) {
+  Marks(Optional<Working> shims, Optional<WheelEndParts> parts, WheelEnd wheelEnd) {
     this.shims = shims;
+    this.fittedNew =
+        wheelEnd.parts().stream()
+            .filter(part -> part.condition() == Condition.NEW)
+            .map(Part::place)
+            .collect(Collectors.toSet());
     this.shoesOrdered =
         parts.stream()
             .flatMap(list -> list.lines().stream())
@@ -41,6 +54,9 @@ final class Marks {
     Mark mark = Mark.of(decision);
     if (mark != Mark.REUSE && mark != Mark.CLEAN) {
       return mark;
+    }
+    if (mark == Mark.REUSE && fittedNew.contains(decision.part())) {
+      return Mark.IN_PLACE;
     }
     return switch (decision.part().kind()) {
       case SHOE -> shoesOrdered ? Mark.EXCHANGE : mark;

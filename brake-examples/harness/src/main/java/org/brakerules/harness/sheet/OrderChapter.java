@@ -2,8 +2,11 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
+import org.brakerules.model.part.Place;
 import org.brakerules.parts.Handling;
 import org.brakerules.parts.PartsLine;
 import org.brakerules.parts.WheelEndParts;
@@ -14,13 +17,16 @@ final class OrderChapter {
   private final Markup page;
   private final WheelEndParts parts;
   private final Optional<String> shims;
+  private final Set<Place> undecided;
 
   /**
    * Lists parts.
    *
    * @param shims those that go in out of the shims at hand; empty if none does
+   * @param undecided the parts that are decided first
    */
-  OrderChapter(Markup page, WheelEndParts parts, Optional<String> shims) {
+  OrderChapter(Markup page, WheelEndParts parts, Optional<String> shims, Set<Place> undecided) {
+    this.undecided = undecided;
     this.page = page;
     this.parts = parts;
     this.shims = shims;
@@ -29,10 +35,10 @@ final class OrderChapter {
   void write() {
     page.open("section").element("h2", "Parts for this wheel end");
     page.open("div", "class", "orders");
-    list("New", Handling.ORDER);
+    list("New", line -> line.handling() == Handling.ORDER);
     shims.ifPresent(this::atHand);
-    list("Off the worn shoes before they leave", Handling.SALVAGE);
-    list("Look at first", Handling.INSPECT);
+    list("Off the worn shoes before they leave", line -> line.handling() == Handling.SALVAGE);
+    list("Look at first", this::isLookedAtFirst);
     page.closeTo("section");
   }
 
@@ -41,9 +47,15 @@ final class OrderChapter {
     page.element("li", pieces + ", by the end play measured").close();
   }
 
-  private void list(String heading, Handling handling) {
-    List<PartsLine> lines =
-        parts.lines().stream().filter(line -> line.handling() == handling).toList();
+  /** What is saved from the worn shoes may have to be looked at as well before it goes on again. */
+  private boolean isLookedAtFirst(PartsLine line) {
+    return line.handling() == Handling.INSPECT
+        || (line.handling() == Handling.SALVAGE
+            && line.places().stream().anyMatch(undecided::contains));
+  }
+
+  private void list(String heading, Predicate<PartsLine> which) {
+    List<PartsLine> lines = parts.lines().stream().filter(which).toList();
     if (lines.isEmpty()) {
       return;
     }

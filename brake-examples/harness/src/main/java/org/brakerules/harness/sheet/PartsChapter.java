@@ -1,9 +1,10 @@
 package org.brakerules.harness.sheet;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.brakerules.harness.html.Markup;
@@ -23,7 +24,9 @@ final class PartsChapter {
   private final Markup page;
   private final List<Decision> decisions;
   private final List<Mark> marks;
-  private final Set<Place> askedLater;
+
+  /** The numbers of the steps that say what undecided parts need. */
+  private final Map<Place, Integer> asked;
 
   /**
    * Lists parts.
@@ -36,8 +39,8 @@ final class PartsChapter {
     this.page = page;
     this.decisions = decisions;
     this.marks = marks;
-    this.askedLater =
-        steps.stream().flatMap(step -> step.undecided().stream()).collect(Collectors.toSet());
+    this.asked = new HashMap<>();
+    steps.forEach(step -> step.undecided().forEach(part -> asked.putIfAbsent(part, step.number())));
   }
 
   void write() {
@@ -103,12 +106,16 @@ final class PartsChapter {
     page.close();
   }
 
-  /** What an undecided part needs, where no step of the page says it. */
+  /** What an undecided part needs, or the step of the page that says it. */
   private String looks(int i) {
     Decision decision = decisions.get(i);
     List<Needed> needed = decision.needed();
-    if (mark(i) != Mark.UNDECIDED || askedLater.contains(decision.part()) || needed.isEmpty()) {
+    if (mark(i) != Mark.UNDECIDED || needed.isEmpty()) {
       return "";
+    }
+    Integer step = asked.get(decision.part());
+    if (step != null) {
+      return " Needed: see step " + step + ".";
     }
     String shown =
         needed.stream()

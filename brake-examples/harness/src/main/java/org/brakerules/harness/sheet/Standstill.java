@@ -16,6 +16,8 @@ final class Standstill {
 
   private static final String RAISE = "SECURE-010";
   private static final String CAGE = "SECURE-020";
+  private static final String TAKE_OFF = "TEARDOWN-220";
+  private static final String BOLT_UP = "ASSEMBLE-350";
   private static final String LOWER = "SET-070";
   private static final String UNCAGE = "SET-020";
 
@@ -50,14 +52,18 @@ final class Standstill {
     }
     List<String> left = new ArrayList<>();
     if (isLeft(CAGE, UNCAGE)) {
-      left.add("The spring brake here stays caged: this wheel has no parking brake.");
+      left.add(
+          (isLeft(TAKE_OFF, BOLT_UP)
+                  ? "The spring brake here is off and lies caged"
+                  : "The spring brake here stays caged")
+              + ": this wheel has no parking brake.");
     }
     if (isLeft(RAISE, LOWER)) {
       left.add("The axle stays on its blocked stands, and the chocks stay.");
     }
     left.add(
         "Nobody moves the vehicle: no brake of it is set or proved until the work goes on, and air"
-            + " comes up only where the plan says so.");
+            + " comes up only where the plan says so. What is read with air up waits until then.");
     return left;
   }
 

@@ -2,14 +2,18 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.harness.html.Markup;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.part.CamshaftSeal;
+import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.parts.WheelEndParts;
 import org.brakerules.work.Stop;
@@ -68,11 +72,11 @@ final class WheelEndSheet {
         new PartsChapter(
             page,
             new BenchDecisions(decisions, parts(), shims()).all(),
-            new Marks(shims(), parts()).of(decisions),
+            new Marks(shims(), parts(), wheelEnd).of(decisions),
             steps());
     pictures(chapter);
     chapter.write();
-    parts().ifPresent(parts -> new OrderChapter(page, parts, shimsAtHand()).write());
+    parts().ifPresent(parts -> new OrderChapter(page, parts, shimsAtHand(), undecided()).write());
     cautions();
     List<String> told =
         Stream.concat(
@@ -122,6 +126,13 @@ final class WheelEndSheet {
 
   private Stream<Stop> stop() {
     return material.plan().stops().stream().filter(stop -> stop.wheelEnd().equals(path()));
+  }
+
+  private Set<Place> undecided() {
+    return decisions.stream()
+        .filter(one -> one.disposition() == Disposition.UNDECIDED)
+        .map(Decision::part)
+        .collect(Collectors.toSet());
   }
 
   private void pictures(PartsChapter chapter) {
