@@ -177,10 +177,7 @@ class StepsFollowTheBrakeTest {
   @Test
   void the_play_of_a_clevis_pin_that_is_asked_for_is_read_with_no_spring_behind_it() {
     WorkPlan plan =
-        plan(
-            SoundBrake.tube()
-                .scope(Scope.WHEEL_ON)
-                .notMeasured("clevis", "pinMovement"));
+        plan(SoundBrake.tube().scope(Scope.WHEEL_ON).notMeasured("clevis", "pinMovement"));
     assertThat(ids(plan))
         .containsSubsequence("SECURE-020", "SECURE-030", "SECURE-040", "DECIDE-010");
   }
