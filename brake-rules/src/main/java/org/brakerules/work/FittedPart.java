@@ -25,7 +25,7 @@ public record FittedPart(Place part, Use use, List<String> rules) {
      */
     RELINED("relined, or an exchange shoe with its lining"),
     /** The new one that was put in before the inspection. */
-    INSPECTED_NEW("new, fitted already; leave in"),
+    INSPECTED_NEW("new, fitted already"),
     /** Shims of a stack that is changed: which of them go in the end play tells. */
     CHOSEN("by the end play measured"),
     /** The one that came out, adjusted, turned or bolted again. */

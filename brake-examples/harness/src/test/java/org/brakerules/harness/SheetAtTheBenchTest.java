@@ -155,10 +155,11 @@ class SheetAtTheBenchTest {
   @Test
   void a_new_part_that_was_inspected_does_not_go_back() throws Exception {
     assertThat(text(page("finished-rebuild", "axle2-left")))
-        .contains("New, fitted already; leave in: camshaft seal")
-        .containsPattern("4, 5 camshaft seal, [^:]*: new, fitted already; leave in\\.")
+        .contains("New, fitted already: camshaft seal")
+        .containsPattern("4, 5 camshaft seal, [^:]*: new, fitted already\\.")
         .contains("not worked out, for want of the thickness of each shim fitted")
         .doesNotContain("Goes back: camshaft seal", "Goes back: snap ring", "5 camshaft seal;")
+        .contains("is not pressed again")
         .doesNotContain("Take out the old camshaft seals");
   }
 
