@@ -109,7 +109,7 @@ class WorkPlanTest {
                 "layout.sensor",
                 List.of(
                     sensor.number(),
-                    step(plan, "SET-065").number(),
+                    step(plan, "SET-064").number(),
                     step(plan, "PROVE-090").number())));
   }
 
