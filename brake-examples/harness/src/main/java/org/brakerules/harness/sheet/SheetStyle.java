@@ -42,14 +42,14 @@ final class SheetStyle {
       .pictures p { margin: .2rem 0; }
       @media print {
         @page { margin: 5mm; }
-        body { font-size: 6.1pt; line-height: 1.05; max-width: none; padding: 0; }
+        body { font-size: 6.1pt; line-height: 1; max-width: none; padding: 0; }
         h1 { font-size: 11pt; margin: 0 0 2pt; }
         h2 { border-bottom-width: 1px; font-size: 8.5pt; margin: 2pt 0 1pt; }
         h3 { font-size: 7.5pt; margin: 1.5pt 0 .5pt; }
         body.few { font-size: 7pt; }
         p, .note, .pictures p { margin: 1pt 0; }
         ul, ol { margin: 0; padding-left: 1.4em; }
-        li { margin-bottom: .3pt; }
+        li { margin-bottom: 0; }
         ul.parts, .orders, .cautions ol, .steps { columns: 4; column-gap: 7pt; }
         .few ul.parts, .few .orders, .few .cautions ol, .few .steps { columns: 3; }
         .parts li, .cautions li { margin-left: 1.4em; }
