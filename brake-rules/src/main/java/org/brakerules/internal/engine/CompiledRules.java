@@ -39,6 +39,10 @@ final class CompiledRules {
 
   /** The rule base for the engine; never changed once built, which spares it its locks. */
   static KieBase ruleBase(List<Model> models) {
+    return OwnClassLoader.with(() -> built(models));
+  }
+
+  private static KieBase built(List<Model> models) {
     KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
     configuration.setOption(KieBaseMutabilityOption.DISABLED);
     return KieBaseBuilder.createKieBaseFromModel(models, configuration);

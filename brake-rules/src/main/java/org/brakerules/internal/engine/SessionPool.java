@@ -100,7 +100,9 @@ final class SessionPool {
 
   private StatefulKnowledgeSessionImpl take() {
     StatefulKnowledgeSessionImpl kept = idle.poll();
-    return kept == null ? (StatefulKnowledgeSessionImpl) ruleBase.newKieSession() : kept;
+    return kept == null
+        ? (StatefulKnowledgeSessionImpl) OwnClassLoader.with(ruleBase::newKieSession)
+        : kept;
   }
 
   private static void fire(
