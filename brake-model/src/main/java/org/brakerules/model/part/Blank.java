@@ -3,23 +3,48 @@ package org.brakerules.model.part;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.List;
 import org.brakerules.model.reading.Measurement;
 
 /** Parts of which nothing is stated but the tag: where every builder starts. */
 final class Blank {
 
-  private static final Map<Class<?>, Constructor<?>> CONSTRUCTORS = new ConcurrentHashMap<>();
+  /**
+   * How parts of a type are made.
+   *
+   * @param constructor takes what is stated of one
+   * @param unstated what it takes where nothing is, with the class where the tag goes
+   */
+  private record Form(Constructor<?> constructor, List<Object> unstated) {
+
+    Object[] values(Tag tag) {
+      Object[] values = unstated.toArray();
+      for (int i = 0; i < values.length; i++) {
+        if (values[i] == Tag.class) {
+          values[i] = tag;
+        }
+      }
+      return values;
+    }
+  }
+
+  private static final ClassValue<Form> FORMS =
+      new ClassValue<>() {
+        @Override
+        protected Form computeValue(Class<?> type) {
+          Constructor<?> constructor = canonicalConstructor(type);
+          return new Form(
+              constructor,
+              Arrays.stream(constructor.getParameterTypes()).map(Blank::unstated).toList());
+        }
+      };
 
   private Blank() {}
 
   static <P extends Part> P of(Class<P> type, Tag tag) {
-    Constructor<?> constructor = CONSTRUCTORS.computeIfAbsent(type, Blank::canonicalConstructor);
-    Object[] values =
-        Arrays.stream(constructor.getParameterTypes()).map(one -> unstated(one, tag)).toArray();
+    Form form = FORMS.get(type);
     try {
-      return type.cast(constructor.newInstance(values));
+      return type.cast(form.constructor().newInstance(form.values(tag)));
     } catch (ReflectiveOperationException e) {
       throw new IllegalArgumentException("No " + type.getSimpleName() + " for " + tag.place(), e);
     }
@@ -37,9 +62,9 @@ final class Blank {
     }
   }
 
-  private static Object unstated(Class<?> type, Tag tag) {
+  private static Object unstated(Class<?> type) {
     if (type == Tag.class) {
-      return tag;
+      return type;
     }
     if (type == Measurement.class) {
       return Measurement.notTaken();

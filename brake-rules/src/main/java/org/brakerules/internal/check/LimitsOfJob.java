@@ -22,7 +22,22 @@ public final class LimitsOfJob {
   private final LimitTable table;
   private final LimitsOfDay ofDay;
   private final RuleSet ruleSet;
-  private final Map<String, List<MakersLimit>> makersLimits;
+  private final Map<String, List<OfMaker>> makersLimits;
+
+  /**
+   * A limit of a maker, with what is the same for every part it covers.
+   *
+   * @param limit the limit as the job has it
+   * @param written its value as a reader sees it
+   * @param source the page it was read on
+   */
+  private record OfMaker(MakersLimit limit, String written, Source source) {
+
+    static OfMaker of(MakersLimit limit) {
+      Source source = new Source("MAKER", limit.page(), limit.document(), Standing.MAKER);
+      return new OfMaker(limit, limit.value().toString(), source);
+    }
+  }
 
   /** Chooses from a table by date, rule set and maker's limits. */
   public LimitsOfJob(
@@ -33,7 +48,9 @@ public final class LimitsOfJob {
     this.makersLimits =
         makersLimits.isEmpty()
             ? Map.of()
-            : makersLimits.stream().collect(Collectors.groupingBy(MakersLimit::limit));
+            : makersLimits.stream()
+                .map(OfMaker::of)
+                .collect(Collectors.groupingBy(one -> one.limit().limit()));
   }
 
   /** The rows of a limit that hold on the day and may fit a part. */
@@ -75,7 +92,7 @@ public final class LimitsOfJob {
    */
   List<AppliedLimit> inForce(String id, Subject subject) {
     List<LimitRow> fitting = ofDay.surely(id, subject);
-    Optional<MakersLimit> makers = ofMaker(id, subject);
+    Optional<OfMaker> makers = ofMaker(id, subject);
     List<AppliedLimit> limits = new ArrayList<>(2);
     for (LimitRow row : fitting) {
       if (makers.isEmpty() || isLaw(row)) {
@@ -105,17 +122,17 @@ public final class LimitsOfJob {
     return row.law().filter(ruleSet::equals).isPresent();
   }
 
-  private Optional<MakersLimit> ofMaker(String id, Subject subject) {
-    List<MakersLimit> ofLimit = makersLimits.getOrDefault(id, List.of());
+  private Optional<OfMaker> ofMaker(String id, Subject subject) {
+    List<OfMaker> ofLimit = makersLimits.getOrDefault(id, List.of());
     if (ofLimit.isEmpty()) {
       return Optional.empty();
     }
     String path = subject.part().place().toString();
-    return ofLimit.stream().filter(one -> one.covers(path)).reduce(LimitsOfJob::narrower);
+    return ofLimit.stream().filter(one -> one.limit().covers(path)).reduce(LimitsOfJob::narrower);
   }
 
-  private static MakersLimit narrower(MakersLimit one, MakersLimit other) {
-    return one.on().length() > other.on().length() ? one : other;
+  private static OfMaker narrower(OfMaker one, OfMaker other) {
+    return one.limit().on().length() > other.limit().on().length() ? one : other;
   }
 
   /**
@@ -131,13 +148,12 @@ public final class LimitsOfJob {
     return (ofThatDay.isEmpty() ? table.rows(id) : ofThatDay).stream().findFirst();
   }
 
-  private static LimitInForce asMakers(LimitRow row, MakersLimit makers) {
-    Source source = new Source("MAKER", makers.page(), makers.document(), Standing.MAKER);
+  private static LimitInForce asMakers(LimitRow row, OfMaker makers) {
     return new LimitInForce(
         row.limit().id(),
         row.limit().comparison(),
-        makers.value(),
-        makers.value().toString(),
-        source);
+        makers.limit().value(),
+        makers.written(),
+        makers.source());
   }
 }

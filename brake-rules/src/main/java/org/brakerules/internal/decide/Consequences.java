@@ -2,10 +2,9 @@ package org.brakerules.internal.decide;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import org.brakerules.internal.engine.Finding;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.model.part.Place;
@@ -59,30 +58,42 @@ final class Consequences {
   }
 
   private boolean stands(Link link) {
-    return link.causes().isEmpty() || causesHold(link, Set.of());
+    return causesHold(link, Optional.empty());
   }
 
   /** Whether a replacement has a reason that needs none of the parts already on the way here. */
-  private boolean holds(Replaced cause, Set<Place> onTheWay) {
+  private boolean holds(Replaced cause, Way way) {
     for (Link link : replacing.getOrDefault(cause, List.of())) {
-      if (!onTheWay.contains(link.place()) && causesHold(link, onTheWay)) {
+      if (!way.leadsOver(link.place()) && causesHold(link, Optional.of(way))) {
         return true;
       }
     }
     return false;
   }
 
-  private boolean causesHold(Link link, Set<Place> onTheWay) {
+  private boolean causesHold(Link link, Optional<Way> before) {
     if (link.causes().isEmpty()) {
       return true;
     }
-    Set<Place> further = new HashSet<>(onTheWay);
-    further.add(link.place());
+    Way way = new Way(link.place(), before);
     for (Replaced cause : link.causes()) {
-      if (!holds(cause, further)) {
+      if (!holds(cause, way)) {
         return false;
       }
     }
     return true;
+  }
+
+  /**
+   * The parts between a finding and the reason that is looked for; mostly one or two.
+   *
+   * @param last the part reached last
+   * @param before the way to it
+   */
+  private record Way(Place last, Optional<Way> before) {
+
+    boolean leadsOver(Place place) {
+      return last.equals(place) || (before.isPresent() && before.get().leadsOver(place));
+    }
   }
 }

@@ -31,6 +31,7 @@ public final class LimitTable {
   private final Map<PartKind, List<String>> idsByKind;
   private final Map<PartKind, Map<String, List<Limit>>> byProperty;
   private final Map<PartKind, Map<String, List<Method>>> methods;
+  private final Map<String, List<RuleSet>> laws;
   private final List<LocalDate> turns;
   private final Map<Span, LimitsOfDay> bySpan = new ConcurrentHashMap<>();
 
@@ -66,11 +67,19 @@ public final class LimitTable {
                     Collectors.groupingBy(
                         Limit::property,
                         Collectors.collectingAndThen(Collectors.toList(), LimitTable::methods))));
+    laws =
+        byId.entrySet().stream()
+            .collect(
+                Collectors.toUnmodifiableMap(Map.Entry::getKey, entry -> laws(entry.getValue())));
     turns = rows().map(LimitRow::limit).flatMap(LimitTable::turns).distinct().sorted().toList();
   }
 
   private static List<Method> methods(List<Limit> limits) {
     return limits.stream().flatMap(limit -> limit.methods().stream()).distinct().sorted().toList();
+  }
+
+  private static List<RuleSet> laws(List<LimitRow> rows) {
+    return rows.stream().flatMap(row -> row.law().stream()).distinct().toList();
   }
 
   private static Stream<LocalDate> turns(Limit limit) {
@@ -102,12 +111,7 @@ public final class LimitTable {
 
   /** Whether any row of a limit is a law of a rule set. */
   public boolean isLawOf(String id, RuleSet ruleSet) {
-    for (LimitRow row : rows(id)) {
-      if (row.law().filter(ruleSet::equals).isPresent()) {
-        return true;
-      }
-    }
-    return false;
+    return laws.getOrDefault(id, List.of()).contains(ruleSet);
   }
 
   /** All rows. */

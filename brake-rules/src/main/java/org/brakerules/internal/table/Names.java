@@ -55,7 +55,14 @@ public final class Names {
 
   /** The names of all constants. */
   public static <E extends Enum<E>> List<String> all(Class<E> type) {
-    return Arrays.stream(type.getEnumConstants()).map(Names::of).toList();
+    return ofAll(type);
+  }
+
+  /** The names of all constants of a type, none if it is no closed list. */
+  static List<String> ofAll(Class<?> type) {
+    return type.isEnum()
+        ? Arrays.stream(type.getEnumConstants()).map(one -> of((Enum<?>) one)).toList()
+        : List.of();
   }
 
   /** Finds a constant by its name. */

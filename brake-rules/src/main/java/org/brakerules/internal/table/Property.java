@@ -148,13 +148,9 @@ public final class Property {
     return component.getType().isEnum() && !isSign();
   }
 
-  /** The names of the states it can have; empty for a measurement. */
-  List<String> states() {
-    return component.getType().isEnum()
-        ? Arrays.stream(component.getType().getEnumConstants())
-            .map(constant -> Names.of((Enum<?>) constant))
-            .toList()
-        : List.of();
+  /** What its values are of. */
+  Class<?> type() {
+    return component.getType();
   }
 
   /** Whether it is a text as marked on the part. */

@@ -2,9 +2,13 @@ package org.brakerules.internal.table;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.Layout;
@@ -40,21 +44,12 @@ public final class Selector {
    * One demand of a selector.
    *
    * @param attribute what it looks at
-   * @param values the values it takes, or refuses where {@code negated}
-   * @param read the value of a part; empty if it is not stated
+   * @param ofPart whether a part meets it
    */
-  private record Term(
-      String attribute,
-      List<?> values,
-      boolean negated,
-      Function<Subject, Optional<? extends Object>> read) {
+  private record Term(String attribute, Function<Subject, Fit> ofPart) {
 
     Fit fit(Subject subject) {
-      Optional<?> value = read.apply(subject);
-      if (value.isEmpty()) {
-        return Fit.UNKNOWN;
-      }
-      return values.contains(value.get()) == negated ? Fit.NO : Fit.YES;
+      return ofPart.apply(subject);
     }
   }
 
@@ -63,22 +58,46 @@ public final class Selector {
    *
    * @param parse one value as the table writes it; empty if it can never be one
    * @param example what can be written instead
-   * @param read the value of a part; empty if it is not stated
+   * @param demand whether a part meets a term that takes such values
    */
   private record Attribute(
       Function<String, Optional<? extends Object>> parse,
       String example,
-      Function<Subject, Optional<? extends Object>> read) {
+      Function<Predicate<Object>, Function<Subject, Fit>> demand) {
 
-    static Attribute state(List<String> states, Function<Subject, Enum<?>> read) {
+    /** Of values without end, empty if none is stated. */
+    static Attribute value(
+        Function<String, Optional<? extends Object>> parse,
+        String example,
+        Function<Subject, Optional<? extends Object>> read) {
+      return new Attribute(parse, example, taken -> subject -> fitOf(read.apply(subject), taken));
+    }
+
+    /** Of a closed list of states: what each means for a row is settled when the row is read. */
+    static Attribute state(Class<?> type, Function<Subject, Object> read) {
+      List<String> states = Names.ofAll(type);
       return new Attribute(
           name -> Optional.of(name).filter(states::contains),
           String.join(", ", states),
-          subject -> Names.stated(read.apply(subject)));
+          taken -> {
+            Map<Object, Fit> fits = fitOfEach(type, taken);
+            return subject -> Objects.requireNonNull(fits.get(read.apply(subject)));
+          });
     }
 
-    static <E extends Enum<E>> Attribute state(Class<E> type, Function<Subject, Enum<?>> read) {
-      return state(Names.all(type), read);
+    private static Map<Object, Fit> fitOfEach(Class<?> type, Predicate<Object> taken) {
+      Map<Object, Fit> fits = new HashMap<>();
+      for (Object state : type.getEnumConstants()) {
+        fits.put(state, fitOf(Names.stated((Enum<?>) state), taken));
+      }
+      return fits;
+    }
+
+    private static Fit fitOf(Optional<?> stated, Predicate<Object> taken) {
+      if (stated.isEmpty()) {
+        return Fit.UNKNOWN;
+      }
+      return taken.test(stated.get()) ? Fit.YES : Fit.NO;
     }
   }
 
@@ -150,7 +169,7 @@ public final class Selector {
             .map(String::strip)
             .map(value -> value(row, attribute, found, value))
             .toList();
-    return new Term(attribute, values, negated, found.read());
+    return new Term(attribute, found.demand().apply(value -> values.contains(value) != negated));
   }
 
   private static Object value(Row row, String attribute, Attribute found, String written) {
@@ -198,15 +217,15 @@ public final class Selector {
             Property.names(type));
     Function<Subject, Object> value = subject -> property.valueOf(holder.apply(subject.layout()));
     if (property.isState()) {
-      return Attribute.state(property.states(), subject -> (Enum<?>) value.apply(subject));
+      return Attribute.state(property.type(), value);
     }
     if (property.isText()) {
-      return new Attribute(
+      return Attribute.value(
           Optional::of,
           "a text",
           subject -> Optional.of((String) value.apply(subject)).filter(text -> !text.isEmpty()));
     }
-    return new Attribute(
+    return Attribute.value(
         Selector::quantity, "a value with its unit", subject -> (Optional<?>) value.apply(subject));
   }
 
@@ -229,7 +248,6 @@ public final class Selector {
             "sign or state of a " + kind.inWords(),
             one -> Property.of(kind, one).filter(found -> !found.isMeasurement()),
             Property.names(kind.recordType()));
-    return Attribute.state(
-        property.states(), subject -> (Enum<?>) property.valueOf(subject.part()));
+    return Attribute.state(property.type(), subject -> property.valueOf(subject.part()));
   }
 }

@@ -68,7 +68,7 @@ public final class SourceTable {
 
   /** Whether a source is a law of this rule set. */
   public boolean isLawOf(Source source, RuleSet ruleSet) {
-    return lawOf(source).filter(ruleSet::equals).isPresent();
+    return source.standing() == Standing.LAW && lawOf(source).filter(ruleSet::equals).isPresent();
   }
 
   /** The rule set whose law a source is; empty if it is no law of any rule set known here. */
