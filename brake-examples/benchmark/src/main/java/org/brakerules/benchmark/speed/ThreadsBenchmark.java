@@ -13,11 +13,17 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Threads;
+import org.openjdk.jmh.infra.Blackhole;
 
-/** Jobs in a second by one thread and by two; the opponent shows what the machine gives. */
+/**
+ * Jobs in a second by one thread and by two. The opponent, which shares nothing between threads,
+ * and counting, which touches no memory, show what the machine gives to two threads at all.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.Throughput)
 public class ThreadsBenchmark {
+
+  private static final long COUNTED = 100_000;
 
   private final BrakeRules rules = BrakeRules.standard();
   private final BrakeJob job = DemoJobs.job("worn-out-wheel-end");
@@ -48,5 +54,19 @@ public class ThreadsBenchmark {
   @Threads(2)
   public Map<Place, OracleDecision> oracleOnTwo() {
     return Oracle.decide(job);
+  }
+
+  /** Counting on one thread. */
+  @Benchmark
+  @Threads(1)
+  public void countingOnOne() {
+    Blackhole.consumeCPU(COUNTED);
+  }
+
+  /** Counting on two threads. */
+  @Benchmark
+  @Threads(2)
+  public void countingOnTwo() {
+    Blackhole.consumeCPU(COUNTED);
   }
 }
