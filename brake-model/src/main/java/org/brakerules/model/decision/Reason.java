@@ -1,6 +1,7 @@
 package org.brakerules.model.decision;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Why a part got its decision: one rule, with what it rests on.
@@ -26,6 +27,24 @@ public record Reason(
   public Reason {
     evidence = List.copyOf(evidence);
     source = List.copyOf(source);
+  }
+
+  /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Reason that
+        && rule.equals(that.rule)
+        && title.equals(that.title)
+        && verdict == that.verdict
+        && sentence.equals(that.sentence)
+        && action.equals(that.action)
+        && evidence.equals(that.evidence)
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * rule.hashCode() + sentence.hashCode();
   }
 
   /** Whether it rests on another part being replaced. */

@@ -1,6 +1,7 @@
 package org.brakerules.model.job;
 
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The body of rules that holds on the road where the vehicle runs, such as {@code us-federal}.
@@ -25,6 +26,17 @@ public record RuleSet(String id) {
               + "\" names no rule set; write lower-case letters, digits and hyphens, such as"
               + " us-federal.");
     }
+  }
+
+  /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof RuleSet that && id.equals(that.id);
+  }
+
+  @Override
+  public int hashCode() {
+    return id.hashCode();
   }
 
   @Override

@@ -12,12 +12,6 @@ final class Problems {
   /** Nobody reads further, and a hostile document must not fill the memory. */
   private static final int MOST = 1_000;
 
-  private static final Comparator<Problem> READING_ORDER =
-      Comparator.comparingInt(Problem::line)
-          .thenComparingInt(Problem::column)
-          .thenComparing(Problem::pointer)
-          .thenComparing(Problem::found);
-
   private final List<Problem> problems = new ArrayList<>();
 
   /**
@@ -56,6 +50,11 @@ final class Problems {
 
   /** Everything noted so far, in reading order. */
   InvalidJobException asException() {
-    return new InvalidJobException(problems.stream().sorted(READING_ORDER).toList());
+    Comparator<Problem> readingOrder =
+        Comparator.comparingInt(Problem::line)
+            .thenComparingInt(Problem::column)
+            .thenComparing(Problem::pointer)
+            .thenComparing(Problem::found);
+    return new InvalidJobException(problems.stream().sorted(readingOrder).toList());
   }
 }

@@ -16,14 +16,6 @@ import org.jspecify.annotations.Nullable;
 /** Turns the text of a document into a tree whose values know where they stand. */
 final class TreeReader {
 
-  private static final String WITHIN_LIMITS =
-      "at most %d levels, texts of %d characters, names of %d and numbers of %d"
-          .formatted(
-              StrictJson.MOST_LEVELS,
-              StrictJson.MOST_TEXT_CHARACTERS,
-              StrictJson.MOST_NAME_CHARACTERS,
-              StrictJson.MOST_NUMBER_CHARACTERS);
-
   private final DocumentKind kind;
   private final String document;
   private final JsonParser tokens;
@@ -34,6 +26,15 @@ final class TreeReader {
     this.document = document;
     this.tokens = tokens;
     this.problems = problems;
+  }
+
+  private static String withinLimits() {
+    return "at most %d levels, texts of %d characters, names of %d and numbers of %d"
+        .formatted(
+            StrictJson.MOST_LEVELS,
+            StrictJson.MOST_TEXT_CHARACTERS,
+            StrictJson.MOST_NAME_CHARACTERS,
+            StrictJson.MOST_NUMBER_CHARACTERS);
   }
 
   /**
@@ -60,7 +61,7 @@ final class TreeReader {
           where.getLineNr(),
           where.getColumnNr(),
           "more than any " + kind.inFull() + " has",
-          WITHIN_LIMITS);
+          withinLimits());
     } catch (JsonParseException syntax) {
       throw notJson(syntax.getLocation());
     }

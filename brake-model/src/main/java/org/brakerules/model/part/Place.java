@@ -1,6 +1,7 @@
 package org.brakerules.model.part;
 
 import org.brakerules.model.reading.Station;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a part sits in the job; its text form is the part's path, such as {@code
@@ -64,6 +65,21 @@ public record Place(WheelEndPath wheelEnd, PartKind kind, Station station, int n
       words.append(", number ").append(number);
     }
     return words.toString();
+  }
+
+  /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Place that
+        && kind == that.kind
+        && station == that.station
+        && number == that.number
+        && wheelEnd.equals(that.wheelEnd);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * (31 * wheelEnd.hashCode() + kind.hashCode()) + station.hashCode()) + number;
   }
 
   @Override

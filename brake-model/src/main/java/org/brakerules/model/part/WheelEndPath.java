@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.brakerules.model.reading.Station;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The name of one wheel end in a job, such as {@code tractor/axle2/left}.
@@ -48,6 +49,20 @@ public record WheelEndPath(String unit, int axle, Side side) implements Comparab
               + MOST_AXLES
               + ".");
     }
+  }
+
+  /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof WheelEndPath that
+        && axle == that.axle
+        && side == that.side
+        && unit.equals(that.unit);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * unit.hashCode() + axle) + side.hashCode();
   }
 
   /** Names a wheel end of a vehicle that has one unit only. */

@@ -3,6 +3,7 @@ package org.brakerules.model.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One kind of quantity: its name and an example for messages, and its units.
@@ -34,6 +35,17 @@ record Kind<U extends Unit<?>>(String name, String example, List<U> units, List<
           "0.030 in",
           ALL.stream().<Unit<?>>flatMap(kind -> kind.units().stream()).toList(),
           ALL.stream().<Unit<?>>flatMap(kind -> kind.withFractions().stream()).toList());
+
+  /** Each kind is there once. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
 
   /** The kind whose unit has this symbol. */
   static Optional<Kind<?>> ofSymbol(String symbol) {
