@@ -17,6 +17,7 @@ import org.brakerules.internal.finalcheck.FinalMaker;
 import org.brakerules.internal.parts.PartsMaker;
 import org.brakerules.internal.table.Fingerprint;
 import org.brakerules.internal.table.LimitRow;
+import org.brakerules.internal.table.RuleBasePack;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.work.PlanMaker;
 import org.brakerules.limit.Limit;
@@ -71,8 +72,10 @@ public final class BrakeRules {
   }
 
   private static BrakeRules load() {
-    Tables tables = Tables.load();
-    return new BrakeRules(new RuleBase(tables, RuleEngine.load(tables), Fingerprint.ofRuleBase()));
+    RuleBasePack pack = RuleBasePack.ofThisArtifact();
+    Tables tables = Tables.load(pack);
+    return new BrakeRules(
+        new RuleBase(tables, RuleEngine.load(tables, pack), Fingerprint.ofRuleBase(pack)));
   }
 
   /**

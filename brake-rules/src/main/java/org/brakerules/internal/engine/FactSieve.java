@@ -3,10 +3,12 @@ package org.brakerules.internal.engine;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.brakerules.internal.fact.Replaced;
 import org.brakerules.model.part.PartKind;
@@ -30,6 +32,8 @@ final class FactSieve {
   /** A rule as the sieve sees it. */
   private static final class Outline {
 
+    private final String name;
+
     /** The patterns for which it needs a fact. */
     private final int[] needs;
 
@@ -39,7 +43,8 @@ final class FactSieve {
     /** The kind of part it may replace; empty if its verdict is another. */
     private final Optional<PartKind> replaces;
 
-    Outline(List<Integer> needs, List<Integer> reads, Optional<PartKind> replaces) {
+    Outline(String name, List<Integer> needs, List<Integer> reads, Optional<PartKind> replaces) {
+      this.name = name;
       this.needs = numbers(needs);
       this.reads = numbers(reads);
       this.replaces = replaces;
@@ -92,7 +97,7 @@ final class FactSieve {
         replaces = PartKind.of(step.factType());
       }
     }
-    rules.add(new Outline(needs, reads, replaces));
+    rules.add(new Outline(rule.getName(), needs, reads, replaces));
   }
 
   private int number(Conditions.Step step) {
@@ -110,6 +115,25 @@ final class FactSieve {
   /** At which wheel end a part will be replaced is not known before. */
   private static boolean isOfKind(SingleConstraint condition) {
     return Conditions.properties(condition).equals(List.of("partKind"));
+  }
+
+  /** The names of the rules at stake in the facts of a job. */
+  Set<String> atStake(List<?> facts) {
+    boolean[] met = new boolean[patterns];
+    for (Object fact : facts) {
+      TypePatterns ofType = types.get(fact.getClass());
+      if (ofType != null) {
+        ofType.mark(ofType.held(fact), met);
+      }
+    }
+    wanted(met);
+    Set<String> atStake = new HashSet<>();
+    for (Outline rule : rules) {
+      if (areMet(rule, met)) {
+        atStake.add(rule.name);
+      }
+    }
+    return atStake;
   }
 
   /** Sifts the facts of a job. */

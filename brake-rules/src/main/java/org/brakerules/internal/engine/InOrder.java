@@ -2,6 +2,7 @@ package org.brakerules.internal.engine;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.drools.model.EntryPoint;
 import org.drools.model.Global;
 import org.drools.model.Model;
@@ -23,6 +24,12 @@ final class InOrder implements Model {
   InOrder(Model model, Comparator<Rule> order) {
     this.model = model;
     this.rules = model.getRules().stream().sorted(order).toList();
+  }
+
+  /** Those of its rules that are chosen, in the order they have. */
+  InOrder(Model model, Predicate<Rule> chosen) {
+    this.model = model;
+    this.rules = model.getRules().stream().filter(chosen).toList();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.brakerules.internal.engine;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -7,11 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.brakerules.internal.rule.WrittenRule;
 import org.brakerules.internal.table.RuleBaseException;
 import org.brakerules.internal.table.RuleBaseFiles;
+import org.brakerules.internal.table.RuleBasePack;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.text.NearestName;
@@ -25,15 +29,15 @@ public final class RuleEngine {
   private final Map<String, RuleText> texts;
   private final List<RuleText> rules;
   private final Laws laws;
-  private final Map<String, Rule> compiled;
-  private final SessionPool sessions;
+  private final Supplier<Map<String, Rule>> compiled;
+  private final Function<List<?>, SessionPool> sessions;
   private final Tables tables;
   private final Predicate<String> speaks;
 
   private RuleEngine(
       Map<String, RuleText> texts,
-      Map<String, Rule> compiled,
-      SessionPool sessions,
+      Supplier<Map<String, Rule>> compiled,
+      Function<List<?>, SessionPool> sessions,
       Tables tables,
       Predicate<String> speaks) {
     this.texts = texts;
@@ -45,13 +49,26 @@ public final class RuleEngine {
     this.speaks = speaks;
   }
 
-  /**
-   * Loads the rules that the build compiled.
-   *
-   * @throws RuleBaseException if a rule names something the tables do not know
-   */
+  /** The rules that the build compiled. */
   public static RuleEngine load(Tables tables) {
-    return of(CompiledRules.models(), tables, RuleBaseFiles.ofThisArtifact());
+    return load(tables, RuleBasePack.ofThisArtifact());
+  }
+
+  /**
+   * The rules that the build compiled, held against their tables and wrote down in the pack of this
+   * artifact.
+   */
+  public static RuleEngine load(Tables tables, RuleBasePack pack) {
+    String register = new String(pack.read(RuleRegister.FILE), StandardCharsets.UTF_8);
+    Map<String, RuleText> texts = RuleRegister.read(register, tables.sources());
+    SessionsOnDemand sessions =
+        new SessionsOnDemand(CompiledRules::models, rule -> mayReplace(texts.get(rule.getName())));
+    return new RuleEngine(
+        texts,
+        new Lazy<>(() -> byId(CompiledRules.models())),
+        sessions::over,
+        tables,
+        texts::containsKey);
   }
 
   /**
@@ -66,19 +83,19 @@ public final class RuleEngine {
 
   /** An engine over the given models; tests change the order of their rules. */
   static RuleEngine of(List<Model> models, Tables tables, RuleBaseFiles files) {
-    Map<String, Rule> compiled =
-        models.stream()
-            .flatMap(model -> model.getRules().stream())
-            .collect(Collectors.toMap(Variant::id, rule -> rule));
+    Map<String, Rule> compiled = byId(models);
     Map<String, RuleText> texts = RuleTexts.of(models, tables, files);
-    return new RuleEngine(
-        texts,
-        compiled,
+    SessionPool sessions =
         new SessionPool(
             CompiledRules.ruleBase(models),
-            FactSieve.of(models, rule -> mayReplace(texts.get(rule.getName())))::sift),
-        tables,
-        texts::containsKey);
+            FactSieve.of(models, rule -> mayReplace(texts.get(rule.getName())))::sift);
+    return new RuleEngine(texts, () -> compiled, facts -> sessions, tables, texts::containsKey);
+  }
+
+  private static Map<String, Rule> byId(List<Model> models) {
+    return models.stream()
+        .flatMap(model -> model.getRules().stream())
+        .collect(Collectors.toMap(Variant::id, rule -> rule));
   }
 
   /** A variant that has no text yet may say anything. */
@@ -88,7 +105,7 @@ public final class RuleEngine {
 
   /** The same rules in other sessions; what is measured beside the kept ones goes through here. */
   RuleEngine in(SessionPool others) {
-    return new RuleEngine(texts, compiled, others, tables, speaks);
+    return new RuleEngine(texts, compiled, facts -> others, tables, speaks);
   }
 
   /**
@@ -97,13 +114,31 @@ public final class RuleEngine {
    * @param ruleId the rule that keeps silent
    */
   public RuleEngine without(String ruleId) {
-    String silent = rule(ruleId).getName();
-    Map<String, Rule> others = new HashMap<>(compiled);
-    others.remove(ruleId);
+    String silent = name(ruleId);
     Map<String, RuleText> told = new LinkedHashMap<>(texts);
     told.remove(silent);
     return new RuleEngine(
-        told, others, sessions, tables, name -> !name.equals(silent) && speaks.test(name));
+        told,
+        new Lazy<>(() -> without(ruleId, compiled.get())),
+        sessions,
+        tables,
+        name -> !name.equals(silent) && speaks.test(name));
+  }
+
+  private static Map<String, Rule> without(String ruleId, Map<String, Rule> compiled) {
+    Map<String, Rule> others = new HashMap<>(compiled);
+    others.remove(ruleId);
+    return others;
+  }
+
+  /** The name the engine knows a rule by. */
+  private String name(String ruleId) {
+    for (Map.Entry<String, RuleText> told : texts.entrySet()) {
+      if (told.getValue().id().equals(ruleId)) {
+        return told.getKey();
+      }
+    }
+    return rule(ruleId).getName();
   }
 
   /** The same rules without those that a rule set switches off; the same engine if it has none. */
@@ -124,14 +159,14 @@ public final class RuleEngine {
     Rule variant = rule(variantId);
     String id = Variant.original(variant);
     Rule original = rule(id);
-    Map<String, Rule> exchanged = new HashMap<>(compiled);
+    Map<String, Rule> exchanged = new HashMap<>(compiled.get());
     exchanged.put(id, variant);
     Map<String, RuleText> told = new LinkedHashMap<>(texts);
     RuleText text = Objects.requireNonNull(texts.get(original.getName()));
     told.put(variant.getName(), RuleTexts.variant(text, variant));
     Predicate<String> others = name -> !name.equals(original.getName()) && speaks.test(name);
     return new RuleEngine(
-        told, exchanged, sessions, tables, others.or(name -> name.equals(variant.getName())));
+        told, () -> exchanged, sessions, tables, others.or(name -> name.equals(variant.getName())));
   }
 
   /** Every rule, in the order of its id. */
@@ -150,7 +185,7 @@ public final class RuleEngine {
    * @throws RuleBaseException if a rule asks for an inspection point that does not exist
    */
   public List<Finding> fire(List<?> facts) {
-    List<Finding> findings = sessions.fire(facts, texts, speaks);
+    List<Finding> findings = sessions.apply(facts).fire(facts, texts, speaks);
     findings.forEach(this::checkPoint);
     return findings;
   }
@@ -161,7 +196,7 @@ public final class RuleEngine {
    * @return the facts of each match, by the name of the rule
    */
   public Map<String, Set<List<Object>>> matches(List<?> facts) {
-    return sessions.matches(facts, texts, speaks);
+    return sessions.apply(facts).matches(facts, texts, speaks);
   }
 
   /**
@@ -175,13 +210,13 @@ public final class RuleEngine {
   }
 
   private Rule rule(String id) {
-    Rule rule = compiled.get(id);
+    Rule rule = compiled.get().get(id);
     if (rule == null) {
       throw new IllegalArgumentException(
           "\""
               + id
               + "\" is no rule of this rule base"
-              + NearestName.of(id, compiled.keySet())
+              + NearestName.of(id, compiled.get().keySet())
                   .map(near -> "; did you mean \"" + near + "\"?")
                   .orElse("."));
     }

@@ -65,7 +65,7 @@ final class RuleTexts {
 
   /** What a rule says about itself with the conditions of its variant. */
   static RuleText variant(RuleText original, Rule variant) {
-    return original.withConditions(conditions(Conditions.of(variant)));
+    return ReadRule.of(original, conditions(Conditions.of(variant)));
   }
 
   private RuleText read(Rule rule) {
@@ -83,7 +83,7 @@ final class RuleTexts {
     }
     List<Source> sources = sources(rule);
     RuleText text =
-        new RuleText(
+        new ReadRule(
             id,
             name.substring(blank + 1),
             new Sentence(metadata(rule, "because")),

@@ -1,25 +1,27 @@
 package org.brakerules.internal.table;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Reads a table with a header row. */
 public final class CsvTable {
 
-  private static final ObjectReader READER =
-      new CsvMapper()
+  /** The streaming part alone: binding to objects would take longer to set up than to read. */
+  private static final CsvFactory CSV =
+      CsvFactory.builder()
           .enable(CsvParser.Feature.TRIM_SPACES)
           .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
-          .readerForMapOf(String.class)
-          .with(CsvSchema.emptySchema().withHeader());
+          .build();
+
+  private static final CsvSchema WITH_HEADER = CsvSchema.emptySchema().withHeader();
 
   private CsvTable() {}
 
@@ -40,13 +42,22 @@ public final class CsvTable {
    */
   public static List<Row> read(String resource, InputStream in) {
     List<Row> rows = new ArrayList<>();
-    try (MappingIterator<Map<String, String>> lines = READER.readValues(in)) {
-      while (lines.hasNext()) {
-        rows.add(new Row(resource, rows.size() + 2, lines.next()));
+    try (CsvParser cells = CSV.createParser(in)) {
+      cells.setSchema(WITH_HEADER);
+      while (cells.nextToken() == JsonToken.START_OBJECT) {
+        rows.add(new Row(resource, rows.size() + 2, row(cells)));
       }
     } catch (IOException e) {
       throw new RuleBaseException(resource + " cannot be read: " + e.getMessage(), e);
     }
     return rows;
+  }
+
+  private static Map<String, String> row(CsvParser cells) throws IOException {
+    Map<String, String> row = new LinkedHashMap<>();
+    for (String column = cells.nextFieldName(); column != null; column = cells.nextFieldName()) {
+      row.put(column, cells.nextTextValue());
+    }
+    return row;
   }
 }

@@ -3,6 +3,7 @@ package org.brakerules.internal.table;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -19,11 +20,19 @@ public final class Fingerprint {
       List.of("sources.csv", RuleSetFolders.INDEX, "cautions.csv");
   private static final List<String> OF_COMPONENT = List.of("drl", "limits.csv", "points.csv");
 
+  /** Its name in the pack of this artifact. */
+  public static final String FILE = "fingerprint.txt";
+
   private Fingerprint() {}
 
   /** The version of the artifact with the digest of its rules and tables. */
   public static RuleBaseVersion ofRuleBase() {
-    return of(RuleBaseFiles.ofThisArtifact());
+    return ofRuleBase(RuleBasePack.ofThisArtifact());
+  }
+
+  /** The version of the artifact with the digest that the build made of its rules and tables. */
+  public static RuleBaseVersion ofRuleBase(RuleBasePack pack) {
+    return new RuleBaseVersion(version(), new String(pack.read(FILE), StandardCharsets.US_ASCII));
   }
 
   /** The version of the artifact with the digest of other rules and tables. */
@@ -34,7 +43,7 @@ public final class Fingerprint {
   }
 
   /** The names of all files, in a fixed order. */
-  static Stream<String> files(RuleBaseFiles base) {
+  public static Stream<String> files(RuleBaseFiles base) {
     Stream<String> components =
         Tables.components().stream()
             .flatMap(
@@ -49,7 +58,7 @@ public final class Fingerprint {
       return;
     }
     try (InputStream in = opened.get()) {
-      digest.update(file.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+      digest.update(file.getBytes(StandardCharsets.UTF_8));
       digest.update((byte) 0);
       digest.update(in.readAllBytes());
       digest.update((byte) 0);

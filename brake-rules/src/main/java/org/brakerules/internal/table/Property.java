@@ -5,13 +5,11 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
 import org.brakerules.model.part.AtMost;
 import org.brakerules.model.part.Means;
 import org.brakerules.model.part.PartKind;
@@ -20,6 +18,7 @@ import org.brakerules.model.part.Tag;
 import org.brakerules.model.quantity.Quantities;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Measurement;
+import org.jspecify.annotations.Nullable;
 
 /** One property of a record of the model, read by its name. */
 public final class Property {
@@ -34,34 +33,54 @@ public final class Property {
 
   private static final Map<Class<?>, List<Property>> SIGNS = new ConcurrentHashMap<>();
 
-  private final RecordComponent component;
-  private final MethodHandle accessor;
+  private final Class<?> owner;
+  private final String name;
+  private final Class<?> type;
   private final String idName;
-  private final String meaning;
-  private final Optional<Quantity<?>> atMost;
-  private final boolean sign;
-  private final boolean measurement;
+
+  /** Made at first use, as are the others below: few properties of the model are ever read. */
+  private volatile @Nullable MethodHandle accessor;
+
+  private volatile @Nullable String meaning;
+  private volatile @Nullable Class<?> quantity;
 
   private Property(RecordComponent component) {
-    this.component = component;
-    this.accessor = reader(component);
-    this.idName = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    Means means = component.getAnnotation(Means.class);
-    this.meaning = means == null ? idName.replace('-', ' ') : means.value();
-    this.atMost =
-        Optional.ofNullable(component.getAnnotation(AtMost.class))
-            .map(most -> Quantities.parse(most.value()));
-    this.sign = component.getType() == Sign.class;
-    this.measurement = component.getType() == Measurement.class;
+    this.owner = component.getDeclaringRecord();
+    this.name = component.getName();
+    this.type = component.getType();
+    this.idName = hyphenated(name);
   }
 
-  private static MethodHandle reader(RecordComponent component) {
+  private static String hyphenated(String name) {
+    StringBuilder written = new StringBuilder(name.length() + 4);
+    for (int i = 0; i < name.length(); i++) {
+      char letter = name.charAt(i);
+      if (letter >= 'A' && letter <= 'Z') {
+        written.append('-').append((char) (letter - 'A' + 'a'));
+      } else {
+        written.append(letter);
+      }
+    }
+    return written.toString();
+  }
+
+  /** Found anew each time, because what Java keeps of it is larger than the property itself. */
+  private RecordComponent component() {
+    for (RecordComponent one : owner.getRecordComponents()) {
+      if (one.getName().equals(name)) {
+        return one;
+      }
+    }
+    throw new IllegalStateException(owner + " has no " + name);
+  }
+
+  private MethodHandle reader() {
     try {
       return MethodHandles.publicLookup()
-          .unreflect(component.getAccessor())
+          .unreflect(component().getAccessor())
           .asType(MethodType.methodType(Object.class, Object.class));
     } catch (IllegalAccessException e) {
-      throw new IllegalStateException("Cannot read " + component, e);
+      throw new IllegalStateException("Cannot read " + owner + "." + name, e);
     }
   }
 
@@ -76,9 +95,13 @@ public final class Property {
   }
 
   private static Map<String, Property> all(Class<?> type) {
-    return Arrays.stream(type.getRecordComponents())
-        .filter(one -> one.getType() != Tag.class)
-        .collect(Collectors.toUnmodifiableMap(RecordComponent::getName, Property::new));
+    Map<String, Property> all = new LinkedHashMap<>();
+    for (RecordComponent one : type.getRecordComponents()) {
+      if (one.getType() != Tag.class) {
+        all.put(one.getName(), new Property(one));
+      }
+    }
+    return all;
   }
 
   /** The signs of a kind of part, in the order of its record. */
@@ -87,22 +110,16 @@ public final class Property {
   }
 
   private static List<Property> signsOf(PartKind kind) {
-    return names(kind.recordType()).stream()
-        .flatMap(name -> of(kind, name).stream())
-        .filter(Property::isSign)
-        .toList();
+    return KNOWN.get(kind.recordType()).values().stream().filter(Property::isSign).toList();
   }
 
   static List<String> names(Class<?> type) {
-    return Arrays.stream(type.getRecordComponents())
-        .filter(one -> one.getType() != Tag.class)
-        .map(RecordComponent::getName)
-        .toList();
+    return List.copyOf(KNOWN.get(type).keySet());
   }
 
   /** The name, such as {@code radialPlay}. */
   public String name() {
-    return component.getName();
+    return name;
   }
 
   /** The name as ids write it, such as {@code radial-play}. */
@@ -112,17 +129,23 @@ public final class Property {
 
   /** What it means, as a noun phrase. */
   public String meaning() {
-    return meaning;
+    String known = meaning;
+    if (known == null) {
+      Means means = component().getAnnotation(Means.class);
+      known = means == null ? idName.replace('-', ' ') : means.value();
+      meaning = known;
+    }
+    return known;
   }
 
   /** Whether it is a sign that a look finds. */
   public boolean isSign() {
-    return sign;
+    return type == Sign.class;
   }
 
   /** Whether it is measured. */
   public boolean isMeasurement() {
-    return measurement;
+    return type == Measurement.class;
   }
 
   /** Whether it is measured in the kind of quantity that the value is of. */
@@ -132,41 +155,48 @@ public final class Property {
 
   /** The kind of quantity it is measured in; empty if it is not measured. */
   Optional<Class<?>> quantity() {
-    return component.getGenericType() instanceof ParameterizedType measured
-            && measured.getActualTypeArguments()[0] instanceof Class<?> kind
-        ? Optional.of(kind)
-        : Optional.empty();
+    if (quantity == null && type == Measurement.class) {
+      ParameterizedType measured = (ParameterizedType) component().getGenericType();
+      quantity = (Class<?>) measured.getActualTypeArguments()[0];
+    }
+    return Optional.ofNullable(quantity);
   }
 
   /** The largest value it can have on a real brake; empty if none is stated. */
   public Optional<Quantity<?>> atMost() {
-    return atMost;
+    return Optional.ofNullable(component().getAnnotation(AtMost.class))
+        .map(most -> Quantities.parse(most.value()));
   }
 
   /** Whether it is one of a closed list of states. */
   public boolean isState() {
-    return component.getType().isEnum() && !isSign();
+    return type.isEnum() && !isSign();
   }
 
   /** What its values are of. */
   Class<?> type() {
-    return component.getType();
+    return type;
   }
 
   /** Whether it is a text as marked on the part. */
   public boolean isText() {
-    return component.getType() == String.class;
+    return type == String.class;
   }
 
   /** Whether it is a record of its own. */
   public boolean isRecord() {
-    return component.getType().isRecord();
+    return type.isRecord();
   }
 
   /** Its value on a record. */
   public Object valueOf(Object holder) {
+    MethodHandle known = accessor;
+    if (known == null) {
+      known = reader();
+      accessor = known;
+    }
     try {
-      return (Object) accessor.invokeExact(holder);
+      return (Object) known.invokeExact(holder);
     } catch (Throwable e) {
       throw new IllegalStateException("Cannot read " + name() + " of " + holder.getClass(), e);
     }

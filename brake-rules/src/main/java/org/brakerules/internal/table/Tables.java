@@ -35,7 +35,7 @@ public record Tables(
    * @throws RuleBaseException if a table has a mistake
    */
   public static Tables load() {
-    return load(RuleBaseFiles.ofThisArtifact());
+    return load(RuleBasePack.ofThisArtifact());
   }
 
   /**

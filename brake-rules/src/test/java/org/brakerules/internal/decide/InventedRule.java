@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.brakerules.internal.engine.ReadRule;
 import org.brakerules.internal.engine.RuleText;
 import org.brakerules.internal.engine.Sentence;
 import org.brakerules.model.decision.Verdict;
@@ -16,7 +17,7 @@ final class InventedRule {
 
   /** A rule that reads something of other parts. */
   static RuleText of(PartKind subject, Verdict verdict, String... reads) {
-    return new RuleText(
+    return new ReadRule(
         "INVENTED-010",
         "Invented",
         new Sentence("Invented."),
