@@ -21,8 +21,13 @@ import org.jspecify.annotations.Nullable;
 /** A rule of the register. Of its line only those cells are read that somebody asks for. */
 final class RegisteredRule implements RuleText {
 
-  /** What a rule that speaks says, which is asked for again with every job. */
-  private record Speech(Sentence because, Sentence action, List<Source> sources) {}
+  /** What is asked of a rule again with every job in which it speaks, and so is read once. */
+  private record Speech(
+      Sentence because,
+      Sentence action,
+      List<Source> sources,
+      Set<AxleKind> axleKinds,
+      Map<Class<?>, List<String>> conditions) {}
 
   private final String line;
   private final SourceTable known;
@@ -99,14 +104,24 @@ final class RegisteredRule implements RuleText {
   private Speech speech() {
     Speech made = speech;
     if (made == null) {
-      List<Source> sources = new ArrayList<>();
-      for (String citation : list(8)) {
-        sources.add(known.find(citation).orElseThrow(this::isUnreadable));
-      }
-      made = new Speech(new Sentence(cell(6)), new Sentence(cell(7)), List.copyOf(sources));
+      made =
+          new Speech(
+              new Sentence(cell(6)),
+              new Sentence(cell(7)),
+              readSources(),
+              readAxleKinds(),
+              readConditions());
       speech = made;
     }
     return made;
+  }
+
+  private List<Source> readSources() {
+    List<Source> sources = new ArrayList<>();
+    for (String citation : list(8)) {
+      sources.add(known.find(citation).orElseThrow(this::isUnreadable));
+    }
+    return List.copyOf(sources);
   }
 
   @Override
@@ -116,6 +131,10 @@ final class RegisteredRule implements RuleText {
 
   @Override
   public Set<AxleKind> axleKinds() {
+    return speech().axleKinds();
+  }
+
+  private Set<AxleKind> readAxleKinds() {
     Set<AxleKind> kinds = new HashSet<>();
     for (String name : list(10)) {
       kinds.add(Names.find(AxleKind.class, name).orElseThrow(this::isUnreadable));
@@ -125,6 +144,10 @@ final class RegisteredRule implements RuleText {
 
   @Override
   public Map<Class<?>, List<String>> conditions() {
+    return speech().conditions();
+  }
+
+  private Map<Class<?>, List<String>> readConditions() {
     Map<Class<?>, List<String>> conditions = new LinkedHashMap<>();
     for (String condition : list(11)) {
       int colon = condition.indexOf(':');

@@ -40,7 +40,9 @@ final class ProcessSections {
     Lines lines = new Lines();
     lines.add("loaded", series.of(RetainedHeap.LOADED, MEGA), "MB");
     lines.add("after the first decision", series.of(RetainedHeap.DECIDED, MEGA), "MB");
-    return lines.under("Heap", "What a collection leaves of the rule base.");
+    lines.add("with all rules put together", series.of(RetainedHeap.WHOLE, MEGA), "MB");
+    return lines.under("Heap", "What a collection leaves of the rule base. The first decision puts together the rules at"
+            + " stake in its job, later ones all of them.");
   }
 
   private static Section runTime(RunTimeJars jars) {
