@@ -6,6 +6,7 @@ import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.record;
 import static org.brakerules.WorkPlanSteps.step;
 
+import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.CamshaftLayout;
@@ -187,5 +188,35 @@ class StepsFollowTheBrakeTest {
     WorkPlan plan =
         plan(SoundBrake.tube().with("grease-fitting/tube", "blocked", Sign.NOT_CHECKED));
     assertThat(ids(plan)).containsSubsequence("TEARDOWN-115", "TEARDOWN-180");
+  }
+
+  @Test
+  void a_new_chamber_brings_its_own_spring_brake_and_rod_and_the_old_unit_leaves_whole() {
+    WorkPlan plan = plan(SoundBrake.tube().with("chamber", "leak", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsSubsequence("TEARDOWN-220", "ASSEMBLE-342", "ASSEMBLE-344", "ASSEMBLE-350");
+    assertThat(step(plan, "ASSEMBLE-342").hold()).isTrue();
+    assertThat(step(plan, "ASSEMBLE-342").text())
+        .contains("Never put the old spring brake on it", "disarmed");
+    assertThat(step(plan, "ASSEMBLE-350").parts())
+        .extracting(part -> part.part().kind().id() + " " + part.use())
+        .containsExactlyInAnyOrder("chamber NEW", "push-rod WITH_UNIT", "spring-brake WITH_UNIT");
+  }
+
+  @Test
+  void a_chamber_without_spring_brake_brings_its_rod_alone() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube().layout("springBrake", Fitted.NO).with("chamber", "leak", Sign.SEEN));
+    assertThat(ids(plan)).contains("ASSEMBLE-344").doesNotContain("ASSEMBLE-342");
+  }
+
+  @Test
+  void a_chamber_that_goes_back_keeps_its_rod_and_is_of_the_size_the_maker_names() {
+    WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(ids(plan)).doesNotContain("ASSEMBLE-342", "ASSEMBLE-344");
+    assertThat(step(plan, "ASSEMBLE-350").text())
+        .contains("that the maker names, the same at both ends of the axle")
+        .doesNotContain("of the one across the axle");
   }
 }

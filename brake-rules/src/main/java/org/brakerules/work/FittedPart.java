@@ -24,6 +24,8 @@ public record FittedPart(Place part, Use use, List<String> rules) {
      * The shoe that came out with a new lining on it, or an exchange shoe that brings its lining.
      */
     RELINED("relined, or an exchange shoe with its lining"),
+    /** The one that the new chamber or spring brake brings: the old unit leaves whole. */
+    WITH_UNIT("comes with the new unit"),
     /** The new one that was put in before the inspection. */
     INSPECTED_NEW("new, fitted already"),
     /** Shims of a stack that is changed: which of them go in the end play tells. */

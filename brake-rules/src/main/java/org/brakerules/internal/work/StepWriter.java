@@ -1,8 +1,10 @@
 package org.brakerules.internal.work;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.internal.table.LimitTable;
@@ -23,6 +25,9 @@ import org.brakerules.work.WorkStep;
 
 /** Writes down one step of a plan. */
 final class StepWriter {
+
+  private static final Set<PartKind> UNIT =
+      EnumSet.of(PartKind.CHAMBER, PartKind.PUSH_ROD, PartKind.SPRING_BRAKE);
 
   private final Site site;
   private final Selection selection;
@@ -97,7 +102,11 @@ final class StepWriter {
   }
 
   private FittedPart fitted(Spot spot, Decision decision, List<Place> later) {
-    Use use = isRelined(spot, decision) ? Use.RELINED : use(end(decision.part()), decision);
+    EndFacts end = end(decision.part());
+    Use use =
+        isRelined(spot, decision)
+            ? Use.RELINED
+            : comesWithUnit(end, decision) ? Use.WITH_UNIT : use(end, decision);
     return new FittedPart(
         decision.part(),
         use == Use.UNDECIDED && later.contains(decision.part()) ? Use.DECIDED_AFTERWARDS : use,
@@ -131,6 +140,16 @@ final class StepWriter {
       case UNDECIDED -> Use.UNDECIDED;
       case REPLACE -> Use.NEW;
     };
+  }
+
+  /** A chamber, its rod and the spring brake on it are one unit, which is never taken apart. */
+  private static boolean comesWithUnit(EndFacts end, Decision decision) {
+    return UNIT.contains(decision.part().kind())
+        && decision.disposition().compareTo(Disposition.UNDECIDED) < 0
+        && end.decisions().stream()
+            .filter(other -> other.disposition() == Disposition.REPLACE)
+            .map(other -> other.part().kind())
+            .anyMatch(kind -> kind == PartKind.CHAMBER || kind == PartKind.SPRING_BRAKE);
   }
 
   /** Whether it is a shoe that is fit to go back, and its lining is not. */

@@ -13,13 +13,16 @@ import org.brakerules.parts.WheelEndParts;
 
 /**
  * The decisions as the bench carries them out. A shim that is fit to go back stays out where the
- * end play asks for another, and a sound shoe leaves the shop where shoes with lining are ordered.
+ * end play asks for another, a sound shoe leaves the shop where shoes with lining are ordered, and a
+ * spring brake and a rod leave with the chamber they belong to.
  */
 final class BenchDecisions {
 
   private static final String SHOES = "shoe-with-lining";
   private static final String IN_EXCHANGE =
       "In exchange with its lining. A shop that lines its own shoes puts this one back.";
+
+  private static final String WITH_CHAMBER = "Comes with the new chamber, as one unit.";
 
   private final List<Decision> decisions;
   private final Optional<WheelEndParts> parts;
@@ -42,8 +45,15 @@ final class BenchDecisions {
     return switch (decision.part().kind()) {
       case SHIM -> shims.flatMap(working -> changed(decision, working)).orElse(decision);
       case SHOE -> lining(decision).map(why -> exchanged(decision, why)).orElse(decision);
+      case SPRING_BRAKE, PUSH_ROD -> withChamber(decision);
       default -> decision;
     };
+  }
+
+  private Decision withChamber(Decision decision) {
+    return reason(PartKind.CHAMBER, Verdict.REPLACE, decision)
+        .map(why -> with(decision, Disposition.REPLACE, why, WITH_CHAMBER))
+        .orElse(decision);
   }
 
   private Optional<Decision> changed(Decision shim, Working working) {
