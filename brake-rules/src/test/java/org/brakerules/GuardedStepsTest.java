@@ -5,15 +5,20 @@ import static org.brakerules.WorkPlanSteps.ids;
 import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.step;
 
+import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.model.part.Side;
 import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
+import org.brakerules.work.Stop;
 import org.brakerules.work.WorkPlan;
 import org.brakerules.work.WorkStep;
 import org.junit.jupiter.api.Test;
 
 /** What keeps a vehicle from rolling and a spring from flying. */
 class GuardedStepsTest {
+
+  private static final WheelEndPath LEFT = WheelEndPath.of(2, Side.LEFT);
 
   @Test
   void the_wheels_that_stay_down_are_none_that_the_plan_raises() {
@@ -96,5 +101,47 @@ class GuardedStepsTest {
   void only_wheel_and_drum_come_off_before_a_spring_that_air_holds_is_caged() {
     assertThat(step(plan(SoundBrake.tube()), "SECURE-020").text())
         .contains("take off wheel and drum and nothing else");
+  }
+
+  @Test
+  void a_hold_before_any_jack_keeps_the_whole_axle_on_its_wheels() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().withPartner().with("spring-brake", "dent", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsExactly("ARRIVE-010", "ARRIVE-020", "ARRIVE-030", "ARRIVE-030");
+    assertThat(plan.stops()).extracting(Stop::wheelEnd).containsExactly(LEFT, LEFT.partner());
+    assertThat(plan.stops().get(1).why())
+        .singleElement()
+        .asString()
+        .startsWith("axle2/left, across the axle, is on hold before any jack");
+    assertThat(plan.stops().get(1).wayOut())
+        .containsExactly("axle2/left is put right first; then ask again");
+    assertThat(plan.forWheelEnd(LEFT))
+        .extracting(WorkStep::id)
+        .containsExactly("ARRIVE-010", "ARRIVE-020", "ARRIVE-030");
+  }
+
+  @Test
+  void a_hold_across_the_axle_is_told_beside_one_before_any_jack() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .withPartner()
+                .with("drum", "outsideCrack", Sign.SEEN)
+                .with("right/spring-brake", "dent", Sign.SEEN));
+    assertThat(ids(plan)).doesNotContain("SECURE-010", "DECIDE-020");
+    assertThat(plan.stops().get(0).why()).hasSize(2);
+    assertThat(plan.stops().get(0).wayOut())
+        .hasSizeGreaterThan(1)
+        .startsWith("axle2/right is put right first; then ask again");
+  }
+
+  @Test
+  void a_wheel_end_that_stops_has_no_step_of_vehicle_or_axle_beyond_its_stop() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().withPartner().with("drum", "outsideCrack", Sign.SEEN));
+    assertThat(ids(plan)).contains("DECIDE-060");
+    assertThat(plan.forWheelEnd(LEFT)).last().extracting(WorkStep::id).isEqualTo("DECIDE-020");
+    assertThat(plan.forWheelEnd(LEFT.partner())).extracting(WorkStep::id).contains("DECIDE-060");
   }
 }

@@ -178,6 +178,9 @@ class WorkPlanTest {
                         + " nor uncage it, and keep clear of it. Have the whole unit replaced by"
                         + " someone equipped for it. (SPRING-BRAKE-010)"),
                 List.of(
+                    "Leave the axle on its wheels, keep everybody clear of the unit, and begin"
+                        + " nothing else on this axle. First the whole unit is replaced by someone"
+                        + " equipped for it.",
                     "put right what the hold names and what led to it, state the brake as it is"
                         + " then, the new parts as new, and ask again")));
     assertThat(plan.isWholeWork()).isFalse();

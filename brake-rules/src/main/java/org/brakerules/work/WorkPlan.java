@@ -19,7 +19,8 @@ import org.brakerules.model.part.WheelEndPath;
  * @param scope how far the brakes were taken apart for the inspection
  * @param cautions the cautions for this work; each stands again at its steps
  * @param stops the wheel ends at which the plan goes no further, and why. While there is one, no
- *     brake of the vehicle is set and none is proved; while one is on hold, no air comes to any
+ *     brake of the vehicle is set and none is proved; while one is on hold, no air comes to any.
+ *     One that stops before any jack stops the other end of its axle as well
  * @param toState what the job must state, because steps hang on it
  * @param steps the steps in their order
  */
@@ -42,10 +43,21 @@ public record WorkPlan(
     steps = List.copyOf(steps);
   }
 
-  /** The steps of one wheel end in their order: those of the vehicle, of its axle, and its own. */
+  /**
+   * The steps of one wheel end in their order: those of the vehicle, of its axle, and its own. A
+   * wheel end that stops has none beyond its stop; what the vehicle or the axle has there is for
+   * others.
+   */
   public List<WorkStep> forWheelEnd(WheelEndPath wheelEnd) {
     String path = wheelEnd.toString();
+    int last =
+        stops.stream()
+            .filter(stop -> stop.wheelEnd().equals(wheelEnd))
+            .mapToInt(Stop::step)
+            .findFirst()
+            .orElse(Integer.MAX_VALUE);
     return steps.stream()
+        .filter(step -> step.number() <= last)
         .filter(
             step ->
                 step.level() == WorkLevel.VEHICLE

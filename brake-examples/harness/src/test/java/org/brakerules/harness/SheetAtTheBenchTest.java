@@ -42,6 +42,14 @@ class SheetAtTheBenchTest {
   }
 
   @Test
+  void an_axle_that_nobody_raised_stays_on_its_wheels() throws Exception {
+    assertThat(text(page("damaged-spring-brake", "axle3-left")))
+        .contains("The axle stays on its wheels: the parking brakes stay set")
+        .contains("keep everybody clear of the unit")
+        .doesNotContain("blocked stands");
+  }
+
+  @Test
   void a_page_that_goes_to_the_last_proof_has_no_such_word() throws Exception {
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .doesNotContain("Work waits here", "Work stops here", "Here the plan ends");

@@ -29,7 +29,7 @@ public final class PlanMaker {
   private final Selection selection;
   private final Map<Area, OpenLooks> looks = new HashMap<>();
   private final Stops stops;
-  private final HoldSources holdSources;
+  private final StepTable table;
 
   /**
    * Chooses the steps.
@@ -47,7 +47,7 @@ public final class PlanMaker {
     this.job = job;
     this.tables = tables;
     this.decision = decision;
-    this.holdSources = table.holdSources();
+    this.table = table;
     this.site = new Site(job, tables, table, decision, figures);
     this.selection = new Selection(site);
     site.ends().forEach(this::askForLooks);
@@ -120,7 +120,7 @@ public final class PlanMaker {
                     stop.end().end().path(),
                     Optional.ofNullable(numbers.get(stop.spot())).orElseThrow(),
                     stop.why(),
-                    new WayOut(stop.end(), decision, holdSources).lines()))
+                    new WayOut(stop, decision, table).lines()))
         .toList();
   }
 

@@ -24,6 +24,7 @@ public final class StepTable {
 
   private final Map<String, StepRow> byId = new LinkedHashMap<>();
   private final HoldSources holdSources;
+  private final WaysOut waysOut;
   private final Map<PartKind, Scope> depths = new EnumMap<>(PartKind.class);
 
   private StepTable(List<Row> steps, List<Row> depthRows, Tables tables) {
@@ -35,6 +36,7 @@ public final class StepTable {
     }
     depthRows.forEach(row -> readDepth(row, tables));
     holdSources = HoldSources.load(tables);
+    waysOut = WaysOut.load(tables);
   }
 
   /**
@@ -67,6 +69,11 @@ public final class StepTable {
   /** Which findings may be the source that a hold waits for. */
   HoldSources holdSources() {
     return holdSources;
+  }
+
+  /** What is done first about a hold. */
+  WaysOut waysOut() {
+    return waysOut;
   }
 
   Optional<StepRow> find(String id) {

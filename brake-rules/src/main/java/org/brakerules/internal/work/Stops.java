@@ -18,8 +18,21 @@ import org.brakerules.work.WorkStep.Air;
 /** At which wheel ends a plan stops, where, why, and what it leaves out for that. */
 final class Stops {
 
-  /** A stop of one wheel end. */
-  record StopAt(EndFacts end, Spot spot, List<String> why) {}
+  /**
+   * A stop of one wheel end.
+   *
+   * @param end the wheel end
+   * @param spot the step at which it stops
+   * @param why every reason
+   * @param across the other end of the axle, whose stop keeps the axle on its wheels; empty if the
+   *     wheel end stops for itself
+   */
+  record StopAt(EndFacts end, Spot spot, List<String> why, Optional<EndFacts> across) {
+
+    boolean isBeforeAnyJack() {
+      return spot.row().phase().compareTo(WorkPhase.SECURE) < 0;
+    }
+  }
 
   private final Site site;
   private final StepTable table;
@@ -38,6 +51,33 @@ final class Stops {
         hold(end, held);
       }
     }
+    all().stream().filter(StopAt::isBeforeAnyJack).forEach(this::keepOnWheels);
+  }
+
+  /** Nobody raises an axle, or works beside it, while one end of it stops before any jack. */
+  private void keepOnWheels(StopAt stop) {
+    site.ends().stream()
+        .filter(end -> end != stop.end() && end.area().axle() == stop.end().area().axle())
+        .filter(end -> at(end).filter(StopAt::isBeforeAnyJack).isEmpty())
+        .forEach(end -> stops.put(end.area(), across(stop, end)));
+  }
+
+  private Optional<StopAt> at(EndFacts end) {
+    return Optional.ofNullable(stops.get(end.area()));
+  }
+
+  private StopAt across(StopAt stop, EndFacts end) {
+    List<String> why = new ArrayList<>(held(end));
+    why.add(
+        stop.end().end().path()
+            + ", across the axle, is on hold before any jack: the axle stays on its wheels, and"
+            + " nothing is done here either");
+    Spot spot = own(end, stop.spot().row()).orElse(stop.spot());
+    return new StopAt(end, spot, why, Optional.of(stop.end()));
+  }
+
+  private static List<String> held(EndFacts end) {
+    return end.held().stream().map(EndFacts.Held::inWords).distinct().toList();
   }
 
   List<StopAt> all() {
@@ -57,8 +97,7 @@ final class Stops {
             .flatMap(row -> own(end, row).stream())
             .min(Needs.byRank())
             .orElseGet(() -> own(end, table.otherwise()).orElseThrow());
-    List<String> why = held.stream().map(EndFacts.Held::inWords).distinct().toList();
-    stops.put(end.area(), new StopAt(end, first, why));
+    stops.put(end.area(), new StopAt(end, first, held(end), Optional.empty()));
   }
 
   private Optional<Spot> own(EndFacts end, StepRow row) {
@@ -90,7 +129,7 @@ final class Stops {
               .filter(spot -> spot.row().isTriggeredBy(Trigger.Kind.FURTHER))
               .findFirst()
               .orElseThrow();
-      stops.put(end.area(), new StopAt(end, stop, why));
+      stops.put(end.area(), new StopAt(end, stop, why, Optional.empty()));
     }
   }
 

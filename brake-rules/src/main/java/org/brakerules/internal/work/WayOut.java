@@ -2,6 +2,7 @@ package org.brakerules.internal.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,20 +21,36 @@ final class WayOut {
   private static final int LOOKS_SHOWN = 6;
 
   private final EndFacts end;
+  private final Optional<EndFacts> across;
   private final JobDecision decision;
-
   private final Set<HoldSources.Found> sources;
+  private final WaysOut waysOut;
 
-  WayOut(EndFacts end, JobDecision decision, HoldSources holdSources) {
-    this.end = end;
+  WayOut(Stops.StopAt stop, JobDecision decision, StepTable table) {
+    this.end = stop.end();
+    this.across = stop.across();
     this.decision = decision;
+    this.waysOut = table.waysOut();
     this.sources =
-        end.held().stream()
-            .flatMap(held -> holdSources.of(held.reason().rule()).stream())
-            .collect(Collectors.toSet());
+        rules().flatMap(rule -> table.holdSources().of(rule).stream()).collect(Collectors.toSet());
   }
 
   List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    across
+        .map(other -> other.end().path() + " is put right first; then ask again")
+        .ifPresent(lines::add);
+    if (across.isEmpty() || !end.held().isEmpty()) {
+      lines.addAll(own());
+    }
+    return lines;
+  }
+
+  private Stream<String> rules() {
+    return end.held().stream().map(held -> held.reason().rule());
+  }
+
+  private List<String> own() {
     if (end.held().isEmpty()) {
       return List.of("look at what was laid open or disturbed, state it, and ask again");
     }
@@ -45,6 +62,7 @@ final class WayOut {
         lines.add("look for the source: " + looks);
       }
     }
+    rules().flatMap(rule -> waysOut.of(rule).stream()).distinct().forEach(lines::add);
     lines.add(
         "put right what the hold names and what led to it, state the brake as it is then, the new"
             + " parts as new, and ask again");

@@ -61,6 +61,9 @@ final class Standstill {
     if (isLeft(RAISE, LOWER)) {
       left.add("The axle stays on its blocked stands, and the chocks stay.");
     }
+    if (!ids.contains(RAISE)) {
+      left.add("The axle stays on its wheels: the parking brakes stay set, and the chocks stay.");
+    }
     left.add(
         "Nobody moves the vehicle: no brake of it is set or proved until the work goes on, and air"
             + " comes up only where the plan says so. What is read with air up waits until then.");
