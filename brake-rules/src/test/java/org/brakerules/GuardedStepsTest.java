@@ -10,6 +10,7 @@ import org.brakerules.model.part.Side;
 import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
+import org.brakerules.work.Recording;
 import org.brakerules.work.Stop;
 import org.brakerules.work.WorkPlan;
 import org.brakerules.work.WorkStep;
@@ -143,5 +144,38 @@ class GuardedStepsTest {
     assertThat(ids(plan)).contains("DECIDE-060");
     assertThat(plan.forWheelEnd(LEFT)).last().extracting(WorkStep::id).isEqualTo("DECIDE-020");
     assertThat(plan.forWheelEnd(LEFT.partner())).extracting(WorkStep::id).contains("DECIDE-060");
+  }
+
+  @Test
+  void both_air_lines_are_marked_before_they_come_off_and_go_back_on_their_own_ports() {
+    WorkPlan plan = plan(SoundBrake.tube().with("camshaft-bracket", "cracked", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsSubsequence("TEARDOWN-215", "TEARDOWN-220", "ASSEMBLE-360", "SET-015", "SET-020");
+    assertThat(step(plan, "TEARDOWN-215").hold()).isTrue();
+    assertThat(step(plan, "ASSEMBLE-360").passesWhen()).contains("the port of its own mark");
+    assertThat(step(plan, "SET-015").passesWhen()).contains("no rod moves out");
+  }
+
+  @Test
+  void a_hose_that_is_replaced_says_which_line_it_is() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().scope(Scope.WHEEL_ON).with("hose", "bulging", Sign.SEEN));
+    assertThat(ids(plan)).containsSubsequence("TEARDOWN-215", "TEARDOWN-230", "ASSEMBLE-360");
+    assertThat(step(plan, "TEARDOWN-230").records())
+        .first()
+        .extracting(Recording::what)
+        .isEqualTo("service or spring line");
+  }
+
+  @Test
+  void one_air_line_needs_no_mark() {
+    assertThat(
+            ids(
+                plan(
+                    SoundBrake.tube()
+                        .layout("springBrake", Fitted.NO)
+                        .with("hose", "bulging", Sign.SEEN))))
+        .contains("TEARDOWN-230")
+        .doesNotContain("TEARDOWN-215");
   }
 }
