@@ -5,6 +5,7 @@ import static org.brakerules.WorkPlanSteps.ids;
 import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.step;
 
+import org.brakerules.model.assembly.AssemblyRecord;
 import org.brakerules.model.layout.DrumMount;
 import org.brakerules.model.part.Sign;
 import org.brakerules.work.WorkPlan;
@@ -81,5 +82,38 @@ class HubStepsTest {
 
   private static SoundBrake inboard() {
     return SoundBrake.tube().withHub().layout("drumMount", DrumMount.INBOARD);
+  }
+
+  @Test
+  void the_spindle_nuts_are_locked_before_the_end_play_is_read_and_the_hub_closed() {
+    WorkPlan plan = plan(inboard());
+    assertThat(step(plan, "ASSEMBLE-460").text())
+        .containsSubsequence("lock the spindle nuts with a new lock", "With the nuts locked measure");
+    assertThat(step(plan, "ASSEMBLE-460").passesWhen()).startsWith("the lock is seated");
+    assertThat(ids(plan)).containsSubsequence("ASSEMBLE-460", "ASSEMBLE-465");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"FINAL-090, lock that was disturbed", "FINAL-130, spindle nuts locked with a new lock"})
+  void the_final_check_asks_for_the_lock_of_the_spindle_nuts(String check, String asked) {
+    assertThat(
+            BrakeRules.standard()
+                .finalCheck(inboard().job(), AssemblyRecord.EMPTY)
+                .places()
+                .get(0)
+                .checks())
+        .filteredOn(one -> one.id().equals(check))
+        .singleElement()
+        .asString()
+        .contains(asked);
+  }
+
+  @Test
+  void a_new_lock_of_the_spindle_nuts_is_on_the_parts_list_of_a_hub_that_was_off() {
+    SoundBrake leaking = inboard().withWheelSeal().with("wheel-seal", "leaking", Sign.SEEN);
+    assertThat(BrakeRules.standard().parts(leaking.job()).wheelEnds().get(0).lines())
+        .filteredOn(line -> line.item().id().equals("spindle-nut-lock"))
+        .singleElement()
+        .satisfies(line -> assertThat(line.amount().confirm()).isNotEmpty());
   }
 }
