@@ -11,6 +11,8 @@ import org.brakerules.internal.table.Row;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.LipDirection;
 import org.brakerules.model.part.Sign;
+import org.brakerules.model.reading.Method;
+import org.brakerules.model.reading.Station;
 import org.junit.jupiter.api.Test;
 
 /** A hold says how it ends. */
@@ -54,6 +56,22 @@ class WayOutTest {
                 .wayOut())
         .anyMatch(line -> line.startsWith("look for the source: "))
         .noneMatch(line -> line.startsWith("may be the source"));
+  }
+
+  @Test
+  void a_cam_that_stands_near_its_nose_goes_on_with_the_drum_off_and_no_adjuster_turned() {
+    List<String> out =
+        plan(SoundBrake.tube()
+                .ruleSet("quebec")
+                .measured("camshaft", "rotation", "126 deg", Station.WHOLE_PART, Method.PROTRACTOR))
+            .stops()
+            .get(0)
+            .wayOut();
+    assertThat(out)
+        .first()
+        .asString()
+        .startsWith("Turn no adjuster before that")
+        .contains("both linings and the bore", "the mark of the shaft", "scope drum-off");
   }
 
   @Test

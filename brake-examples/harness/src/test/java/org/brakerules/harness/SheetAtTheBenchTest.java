@@ -50,6 +50,13 @@ class SheetAtTheBenchTest {
   }
 
   @Test
+  void a_page_on_hold_prints_no_step_beyond_it_and_leaves_the_adjuster_alone() throws Exception {
+    assertThat(text(page("wheel-on", "trailer-axle3-left")))
+        .contains("what becomes of the parts waits as long", "Turn no adjuster before that")
+        .doesNotContain("Order by the parts list");
+  }
+
+  @Test
   void a_page_that_goes_to_the_last_proof_has_no_such_word() throws Exception {
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .doesNotContain("Work waits here", "Work stops here", "Here the plan ends");
