@@ -178,4 +178,11 @@ class GuardedStepsTest {
         .contains("TEARDOWN-230")
         .doesNotContain("TEARDOWN-215");
   }
+
+  @Test
+  void the_wheel_nuts_have_their_torque_before_a_brake_is_applied() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(ids(plan)).containsSubsequence("SET-065", "SET-070", "SET-080", "PROVE-010");
+    assertThat(step(plan, "SET-080").text()).startsWith("With the parking brakes set tighten");
+  }
 }
