@@ -219,4 +219,22 @@ class StepsFollowTheBrakeTest {
         .contains("that the maker names, the same at both ends of the axle")
         .doesNotContain("of the one across the axle");
   }
+
+  @Test
+  void a_new_clevis_is_on_its_rod_and_set_before_the_arm_is_brought_to_it() {
+    WorkPlan plan = plan(SoundBrake.tube().with("clevis", "threadWorn", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsSubsequence("TEARDOWN-150", "TEARDOWN-155")
+        .containsSubsequence("ASSEMBLE-362", "ASSEMBLE-365", "ASSEMBLE-370", "ASSEMBLE-380");
+    assertThat(step(plan, "ASSEMBLE-362").parts())
+        .extracting(part -> part.part().kind().id() + " " + part.use())
+        .containsExactly("clevis NEW");
+    assertThat(step(plan, "ASSEMBLE-370").text())
+        .containsSubsequence("gauge on once more", "tighten the jam nut");
+  }
+
+  @Test
+  void a_clevis_that_goes_back_stays_on_its_rod() {
+    assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("TEARDOWN-155").contains("ASSEMBLE-362");
+  }
 }
