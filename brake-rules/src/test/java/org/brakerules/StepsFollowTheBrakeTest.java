@@ -7,6 +7,8 @@ import static org.brakerules.WorkPlanSteps.record;
 import static org.brakerules.WorkPlanSteps.step;
 
 import org.brakerules.model.layout.Fitted;
+import java.time.LocalDate;
+import java.util.Optional;
 import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.CamshaftLayout;
@@ -236,5 +238,31 @@ class StepsFollowTheBrakeTest {
   @Test
   void a_clevis_that_goes_back_stays_on_its_rod() {
     assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("TEARDOWN-155").contains("ASSEMBLE-362");
+  }
+
+  @Test
+  void a_manual_adjuster_that_gives_way_to_an_automatic_one_is_set_as_such() {
+    WorkPlan plan = plan(SoundBrake.tube().layout("adjuster", AdjusterKind.MANUAL));
+    assertThat(step(plan, "ASSEMBLE-180").parts())
+        .extracting(part -> part.use())
+        .containsExactly(Use.NEW);
+    assertThat(ids(plan))
+        .containsSubsequence("TEARDOWN-040", "ASSEMBLE-175", "ASSEMBLE-180", "SET-062", "PROVE-010")
+        .doesNotContain("SET-030", "SET-060");
+    assertThat(step(plan, "SET-062").passesWhen())
+        .contains("the wheel turns free")
+        .doesNotContain("lock sleeve");
+    assertThat(step(plan, "ASSEMBLE-175").passesWhen()).contains("the same at both ends");
+  }
+
+  @Test
+  void a_manual_adjuster_that_is_worn_gives_way_to_another_manual_one() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .builtOn(Optional.of(LocalDate.of(1980, 1, 1)))
+                .layout("adjuster", AdjusterKind.MANUAL)
+                .with("slack-adjuster", "armBushingWorn", Sign.SEEN));
+    assertThat(ids(plan)).contains("SET-030").doesNotContain("ASSEMBLE-175", "SET-062");
   }
 }

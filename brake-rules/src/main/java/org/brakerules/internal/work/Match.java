@@ -23,6 +23,9 @@ record Match(EndFacts end, boolean certain, Set<String> unstated, List<Decision>
 
   /** Empty if the row is not for the wheel end. */
   static Optional<Match> of(StepRow row, EndFacts end) {
+    if (row.unless().stream().anyMatch(one -> end.decisions().stream().anyMatch(one::isMetBy))) {
+      return Optional.empty();
+    }
     return row.asksOfPart() ? ofParts(row, end) : ofBrake(row, end);
   }
 

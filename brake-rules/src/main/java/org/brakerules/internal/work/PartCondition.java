@@ -1,7 +1,9 @@
 package org.brakerules.internal.work;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Verdict;
@@ -12,7 +14,8 @@ import org.brakerules.model.part.PartKind;
  *
  * @param kind the kind of part; empty for any
  * @param wanted what of it
- * @param rule the rule that spoke of it; empty unless {@link Wanted#RULE}
+ * @param rule the rule that spoke of it; empty unless {@link Wanted#RULE} or {@link
+ *     Wanted#REPLACED_BY}
  */
 record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
 
@@ -25,12 +28,14 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
     /** The brake has it, whatever was decided. */
     FITTED,
     /** A named rule spoke of it, and it is not replaced. */
-    RULE;
+    RULE,
+    /** A named rule had it replaced. */
+    REPLACED_BY;
 
     /** What was decided, in a sentence. */
     String inWords() {
       return switch (this) {
-        case REPLACE -> "is replaced";
+        case REPLACE, REPLACED_BY -> "is replaced";
         case ADJUST -> "is adjusted";
         case CLEAN -> "is cleaned";
         case UNDECIDED -> "is undecided";
@@ -40,15 +45,20 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
     }
   }
 
+  private static final Set<Wanted> NEEDS_RULE = EnumSet.of(Wanted.RULE, Wanted.REPLACED_BY);
+
   boolean isMetBy(Decision decision) {
     return kind.map(one -> one == decision.part().kind()).orElse(true)
         && switch (wanted) {
           case FITTED -> true;
-          case RULE ->
-              decision.disposition() != Disposition.REPLACE
-                  && decision.reasons().stream().anyMatch(reason -> reason.rule().equals(rule));
+          case RULE -> decision.disposition() != Disposition.REPLACE && isByRule(decision);
+          case REPLACED_BY -> decision.disposition() == Disposition.REPLACE && isByRule(decision);
           default -> decision.disposition() == Disposition.valueOf(wanted.name());
         };
+  }
+
+  private boolean isByRule(Decision decision) {
+    return decision.reasons().stream().anyMatch(reason -> reason.rule().equals(rule));
   }
 
   /** Whether there is something to do to the part at the step, and by which reasons. */
@@ -63,7 +73,7 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
 
   static Optional<Wanted> wanted(String name) {
     for (Wanted one : Wanted.values()) {
-      if (one != Wanted.RULE && one.name().toLowerCase(Locale.ROOT).equals(name)) {
+      if (!NEEDS_RULE.contains(one) && one.name().toLowerCase(Locale.ROOT).equals(name)) {
         return Optional.of(one);
       }
     }

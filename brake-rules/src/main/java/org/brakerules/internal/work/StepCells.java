@@ -29,6 +29,7 @@ final class StepCells {
   private static final Pattern EXPLAINED = Pattern.compile("(\\S+) \\((.+)\\)");
   private static final String WITH = "with ";
   private static final String TORQUE = "torque";
+  private static final String BY_RULE = "replace ";
   private static final String ANY = "any";
 
   private final Row row;
@@ -72,6 +73,9 @@ final class StepCells {
     Optional<PartKind> of = kind.equals(ANY) ? Optional.empty() : Optional.of(kind(kind));
     if (RULE.matcher(wanted).matches()) {
       return new PartCondition(of, Wanted.RULE, wanted);
+    }
+    if (wanted.startsWith(BY_RULE) && RULE.matcher(wanted.substring(BY_RULE.length())).matches()) {
+      return new PartCondition(of, Wanted.REPLACED_BY, wanted.substring(BY_RULE.length()));
     }
     List<String> known = List.of("replace", "adjust", "clean", "undecided", "fitted");
     return new PartCondition(

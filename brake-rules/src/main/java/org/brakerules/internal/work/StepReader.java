@@ -55,6 +55,7 @@ final class StepReader {
         row.text("unstated").isEmpty() ? Unstated.ASK : constant("unstated", Unstated.class),
         row.list("when").stream().map(cells::trigger).toList(),
         forParts,
+        row.list("unless").stream().map(cells::condition).toList(),
         fits,
         cells.steps("calls-for"),
         cells.surfaces("greases", false),

@@ -27,6 +27,7 @@ import org.brakerules.work.WorkStep.Air;
  * @param unstated what is done where the selector asks for what is not stated
  * @param triggers what puts it there, beside parts
  * @param forParts the parts, and what of them, that put it there
+ * @param unless the parts, and what of them, that keep it out of a plan
  * @param fits the kinds of parts it puts in; one that is replaced puts it there
  * @param callsFor the steps it puts there
  * @param greases the surfaces it greases
@@ -55,6 +56,7 @@ record StepRow(
     Unstated unstated,
     List<Trigger> triggers,
     List<PartCondition> forParts,
+    List<PartCondition> unless,
     List<PartKind> fits,
     List<String> callsFor,
     List<Surface> greases,

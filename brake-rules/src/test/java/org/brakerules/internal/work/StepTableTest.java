@@ -79,6 +79,9 @@ class StepTableTest {
                   assertThat(verdicts.get(one.rule()))
                       .as(one.rule())
                       .isIn(Verdict.ADJUST, Verdict.CLEAN));
+      Stream.concat(row.forParts().stream(), row.unless().stream())
+          .filter(condition -> condition.wanted() == Wanted.REPLACED_BY)
+          .forEach(one -> assertThat(verdicts).containsEntry(one.rule(), Verdict.REPLACE));
     }
   }
 
@@ -144,6 +147,8 @@ class StepTableTest {
           for-parts  | drum               | "drum" names no part; write drum: adjust
           for-parts  | drums: adjust      | "drums" is no kind of part; did you mean "drum"?
           for-parts  | drum: adjusted     | "adjusted" is no thing that can be of a part; did you mean "adjust"?
+          unless     | drum: adjusted     | "adjusted" is no thing that can be of a part; did you mean "adjust"?
+          unless     | drum: replace X    | "replace X" is no thing that can be of a part;
           greases    | roller-tread       | the roller tread stays dry; take it out
           keeps-dry  | anchor-pin         | the anchor pin is greased; take it out
           cautions   | snap-ring          | "snap-ring" is no caution; did you mean "snap-rings"?
