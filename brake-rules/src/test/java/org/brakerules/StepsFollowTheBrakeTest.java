@@ -265,4 +265,11 @@ class StepsFollowTheBrakeTest {
                 .with("slack-adjuster", "armBushingWorn", Sign.SEEN));
     assertThat(ids(plan)).contains("SET-030").doesNotContain("ASSEMBLE-175", "SET-062");
   }
+
+  @Test
+  void new_linings_are_run_in_though_they_were_fitted_before_the_inspection() {
+    assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("PROVE-120");
+    assertThat(ids(plan(SoundBrake.tube().fittedNew("lining/upper"))))
+        .containsSubsequence("PROVE-110", "PROVE-120", "PROVE-130");
+  }
 }

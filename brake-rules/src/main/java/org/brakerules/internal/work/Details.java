@@ -57,7 +57,7 @@ final class Details {
     for (Match match : selection.of(spot).matches()) {
       match.parts().stream()
           .filter(decision -> isToldAt(spot, match.end(), decision.part().kind()))
-          .forEach(decision -> lines.addAll(actions(row, decision)));
+          .forEach(decision -> lines.addAll(actions(row, decision, match.end())));
       if (row.tells(Tells.SEALS)) {
         lines.addAll(seals(match));
       }
@@ -116,9 +116,9 @@ final class Details {
   }
 
   /** What is done to a part at a step that is there to put parts right. */
-  private static List<String> actions(StepRow row, Decision decision) {
+  private static List<String> actions(StepRow row, Decision decision, EndFacts end) {
     return row.forParts().stream()
-        .filter(condition -> condition.isMetBy(decision))
+        .filter(condition -> condition.isMetBy(decision, end))
         .flatMap(
             condition ->
                 decision.reasons().stream()

@@ -78,6 +78,11 @@ record EndFacts(
     return new Subject(builtOn, axleKind, end.layout(), kind.blank(Tag.asFound(place)));
   }
 
+  /** Whether a part of it is as a row of the table wants one. */
+  boolean meets(PartCondition condition) {
+    return decisions.stream().anyMatch(decision -> condition.isMetBy(decision, this));
+  }
+
   /** The part that was decided on. */
   InspectedPart inspected(Place place) {
     return parts.stream().filter(one -> one.part().place().equals(place)).findFirst().orElseThrow();

@@ -23,7 +23,7 @@ record Match(EndFacts end, boolean certain, Set<String> unstated, List<Decision>
 
   /** Empty if the row is not for the wheel end. */
   static Optional<Match> of(StepRow row, EndFacts end) {
-    if (row.unless().stream().anyMatch(one -> end.decisions().stream().anyMatch(one::isMetBy))) {
+    if (row.unless().stream().anyMatch(end::meets)) {
       return Optional.empty();
     }
     return row.asksOfPart() ? ofParts(row, end) : ofBrake(row, end);

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.PartKind;
 
 /**
@@ -25,6 +26,8 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
     ADJUST,
     CLEAN,
     UNDECIDED,
+    /** It is new and fitted already. */
+    NEW,
     /** The brake has it, whatever was decided. */
     FITTED,
     /** A named rule spoke of it, and it is not replaced. */
@@ -39,6 +42,7 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
         case ADJUST -> "is adjusted";
         case CLEAN -> "is cleaned";
         case UNDECIDED -> "is undecided";
+        case NEW -> "is new";
         case FITTED -> "is fitted";
         case RULE -> "is put right";
       };
@@ -47,10 +51,13 @@ record PartCondition(Optional<PartKind> kind, Wanted wanted, String rule) {
 
   private static final Set<Wanted> NEEDS_RULE = EnumSet.of(Wanted.RULE, Wanted.REPLACED_BY);
 
-  boolean isMetBy(Decision decision) {
+  boolean isMetBy(Decision decision, EndFacts end) {
     return kind.map(one -> one == decision.part().kind()).orElse(true)
         && switch (wanted) {
           case FITTED -> true;
+          case NEW ->
+              decision.disposition() != Disposition.REPLACE
+                  && end.inspected(decision.part()).part().condition() == Condition.NEW;
           case RULE -> decision.disposition() != Disposition.REPLACE && isByRule(decision);
           case REPLACED_BY -> decision.disposition() == Disposition.REPLACE && isByRule(decision);
           default -> decision.disposition() == Disposition.valueOf(wanted.name());

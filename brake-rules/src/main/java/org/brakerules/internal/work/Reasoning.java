@@ -81,7 +81,7 @@ final class Reasoning {
         because.add(of(decision, Wanted.REPLACE));
       }
       for (PartCondition condition : row.forParts()) {
-        if (condition.isMetBy(decision)) {
+        if (condition.isMetBy(decision, match.end())) {
           because.add(of(decision, condition.wanted()));
         }
       }

@@ -77,7 +77,7 @@ final class StepCells {
     if (wanted.startsWith(BY_RULE) && RULE.matcher(wanted.substring(BY_RULE.length())).matches()) {
       return new PartCondition(of, Wanted.REPLACED_BY, wanted.substring(BY_RULE.length()));
     }
-    List<String> known = List.of("replace", "adjust", "clean", "undecided", "fitted");
+    List<String> known = List.of("replace", "adjust", "clean", "undecided", "new", "fitted");
     return new PartCondition(
         of, row.known(wanted, "thing that can be of a part", PartCondition::wanted, known), "");
   }
