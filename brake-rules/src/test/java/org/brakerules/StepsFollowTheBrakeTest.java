@@ -272,4 +272,14 @@ class StepsFollowTheBrakeTest {
     assertThat(ids(plan(SoundBrake.tube().fittedNew("lining/upper"))))
         .containsSubsequence("PROVE-110", "PROVE-120", "PROVE-130");
   }
+
+  @Test
+  void a_bent_dust_shield_is_straightened_before_the_shoes_and_the_drum_runs_clear_of_it() {
+    WorkPlan plan = plan(SoundBrake.tube().with("dust-shield", "bent", Sign.SEEN));
+    assertThat(ids(plan))
+        .containsSubsequence("ASSEMBLE-275", "ASSEMBLE-320", "ASSEMBLE-430", "ASSEMBLE-455")
+        .containsSubsequence("ASSEMBLE-455", "ASSEMBLE-490");
+    assertThat(step(plan, "ASSEMBLE-275").details()).singleElement().asString().contains("traighten");
+    assertThat(step(plan, "ASSEMBLE-455").text()).contains("runs clear of the dust shield");
+  }
 }
