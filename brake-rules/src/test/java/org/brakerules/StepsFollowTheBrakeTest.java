@@ -282,4 +282,17 @@ class StepsFollowTheBrakeTest {
     assertThat(step(plan, "ASSEMBLE-275").details()).singleElement().asString().contains("traighten");
     assertThat(step(plan, "ASSEMBLE-455").text()).contains("runs clear of the dust shield");
   }
+
+  @Test
+  void a_pin_that_is_out_is_decided_by_what_was_written_down_before() {
+    WorkPlan plan =
+        plan(SoundBrake.tube().scope(Scope.WHEEL_ON).notMeasured("clevis", "pinMovement"));
+    assertThat(step(plan, "DECIDE-040").details())
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith("decide clevis: measure ")
+                    .contains(
+                        "as written down at step " + step(plan, "SECURE-040").number()));
+  }
 }

@@ -66,7 +66,7 @@ final class Details {
       }
     }
     if (row.tells(Tells.LOOKS)) {
-      looks.ifPresent(open -> lines.addAll(open.now()));
+      looks.ifPresent(open -> lines.addAll(open.now(numbers)));
     }
     if (row.tells(Tells.LATE_LOOKS)) {
       looks.ifPresent(open -> lines.addAll(open.later(numbers)));

@@ -30,8 +30,11 @@ final class OpenLooks {
   private final Map<Place, List<Needed>> later = new LinkedHashMap<>();
   private final Map<Place, Decision> undecided;
 
-  /** The steps that answer a point, by the point. */
+  /** The steps that answer a point once the brake is closed, by the point. */
   private final Map<String, Spot> answered = new HashMap<>();
+
+  /** The steps that answer a point before the parts are decided, by the point. */
+  private final Map<String, Spot> read = new HashMap<>();
 
   /**
    * Sorts what is open.
@@ -45,9 +48,11 @@ final class OpenLooks {
             .collect(
                 Collectors.toMap(
                     Decision::part, one -> one, (first, second) -> first, LinkedHashMap::new));
-    plan.stream()
-        .filter(spot -> spot.row().phase().compareTo(WorkPhase.ASSEMBLE) >= 0)
-        .forEach(spot -> spot.row().answers().forEach(point -> answered.putIfAbsent(point, spot)));
+    for (Spot spot : plan) {
+      boolean closed = spot.row().phase().compareTo(WorkPhase.ASSEMBLE) >= 0;
+      Map<String, Spot> by = closed ? answered : read;
+      spot.row().answers().forEach(point -> by.putIfAbsent(point, spot));
+    }
     for (Needed needed : inOrder(decision)) {
       boolean waits = answered.containsKey(needed.point()) || appliesBrake(needed, tables);
       (waits ? later : now).computeIfAbsent(needed.part(), part -> new ArrayList<>()).add(needed);
@@ -91,9 +96,14 @@ final class OpenLooks {
     return List.copyOf(later.keySet());
   }
 
-  /** What is to be looked at before the parts are fitted, a line for each part. */
-  List<String> now() {
-    return lines(now, Map.of());
+  /**
+   * What is to be looked at before the parts are fitted, a line for each part.
+   *
+   * @param numbers the numbers of the steps, so that what can be read no more names the one at which
+   *     it was written down
+   */
+  List<String> now(Map<Spot, Integer> numbers) {
+    return lines(now, numbers);
   }
 
   /**
@@ -127,10 +137,16 @@ final class OpenLooks {
   }
 
   private String at(Needed needed, Map<Spot, Integer> numbers) {
-    return Optional.ofNullable(answered.get(needed.point()))
-        .flatMap(spot -> Optional.ofNullable(numbers.get(spot)))
+    return at(answered, needed, numbers)
         .map(number -> ", as shown at step " + number)
+        .or(() -> at(read, needed, numbers).map(number -> ", as written down at step " + number))
         .orElse("");
+  }
+
+  private static Optional<Integer> at(
+      Map<String, Spot> steps, Needed needed, Map<Spot, Integer> numbers) {
+    return Optional.ofNullable(steps.get(needed.point()))
+        .flatMap(spot -> Optional.ofNullable(numbers.get(spot)));
   }
 
   private String actions(Place part) {
