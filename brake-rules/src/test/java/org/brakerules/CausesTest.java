@@ -8,6 +8,7 @@ import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
+import org.brakerules.model.part.Sign;
 import org.brakerules.random.Answer;
 import org.brakerules.random.Seeds;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,18 @@ import org.junit.jupiter.api.Test;
 class CausesTest {
 
   private static final int JOBS = 10_000;
+
+  @Test
+  void no_fitting_is_pumped_past_a_seal_that_lets_grease_through() {
+    assertThat(
+            SoundBrake.tube()
+                .with("lining/upper", "greaseSoaked", Sign.SEEN)
+                .with("grease-fitting/tube", "purgeSideDry", Sign.NOT_CHECKED)
+                .decision("grease-fitting/tube")
+                .actions())
+        .anyMatch(
+            action -> action.contains("leave it open: the purge with the new seals settles it"));
+  }
 
   @Test
   void a_cause_only_asks_and_no_part_is_replaced_for_causes_alone() {
