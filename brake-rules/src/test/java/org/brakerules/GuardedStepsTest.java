@@ -42,7 +42,11 @@ class GuardedStepsTest {
   void the_parking_brakes_are_set_and_the_chocks_seen_before_the_first_jack() {
     assertThat(ids(plan(SoundBrake.tube())))
         .containsSubsequence("ARRIVE-040", "ARRIVE-090", "SECURE-010");
-    assertThat(step(plan(SoundBrake.tube()), "ARRIVE-090").hold()).isTrue();
+    WorkStep set = step(plan(SoundBrake.tube()), "ARRIVE-090");
+    assertThat(set.hold()).isTrue();
+    assertThat(set.text())
+        .contains("see that the parking brakes are set")
+        .doesNotContain("again");
   }
 
   @Test
