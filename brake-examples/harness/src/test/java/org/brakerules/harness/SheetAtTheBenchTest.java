@@ -57,6 +57,15 @@ class SheetAtTheBenchTest {
   }
 
   @Test
+  void of_several_axles_those_not_worked_on_stay_on_their_wheels() throws Exception {
+    String several = "work them one after the other: while one is raised the others stay on";
+    assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
+        .contains("this plan raises tractor/axle1, tractor/axle2, trailer/axle1")
+        .contains(several);
+    assertThat(text(page("clean-reline", "axle2-left"))).doesNotContain(several);
+  }
+
+  @Test
   void a_page_that_goes_to_the_last_proof_has_no_such_word() throws Exception {
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .doesNotContain("Work waits here", "Work stops here", "Here the plan ends");

@@ -23,6 +23,10 @@ final class Details {
 
   private static final String SHIMS = "end-play.shims";
 
+  private static final String ONE_AFTER_THE_OTHER =
+      "where these are all its axles work them one after the other: while one is raised the others"
+          + " stay on their wheels, chocked";
+
   private final Selection selection;
   private final Stops stops;
   private final Optional<TestPressure> pressure;
@@ -76,13 +80,17 @@ final class Details {
 
   /** Raising it is all that is done to an axle to secure it. */
   private List<String> raised() {
-    String axles =
+    List<String> axles =
         selection.inOrder().stream()
             .filter(spot -> spot.row().phase() == WorkPhase.SECURE)
             .filter(spot -> spot.row().level() == WorkLevel.AXLE)
             .map(spot -> spot.area().on())
-            .collect(Collectors.joining(", "));
-    return axles.isEmpty() ? List.of() : List.of("this plan raises " + axles);
+            .toList();
+    if (axles.isEmpty()) {
+      return List.of();
+    }
+    String raised = "this plan raises " + String.join(", ", axles);
+    return axles.size() == 1 ? List.of(raised) : List.of(raised, ONE_AFTER_THE_OTHER);
   }
 
   /**
