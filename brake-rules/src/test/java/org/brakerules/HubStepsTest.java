@@ -88,13 +88,17 @@ class HubStepsTest {
   void the_spindle_nuts_are_locked_before_the_end_play_is_read_and_the_hub_closed() {
     WorkPlan plan = plan(inboard());
     assertThat(step(plan, "ASSEMBLE-460").text())
-        .containsSubsequence("lock the spindle nuts with a new lock", "With the nuts locked measure");
+        .containsSubsequence(
+            "lock the spindle nuts with a new lock", "With the nuts locked measure");
     assertThat(step(plan, "ASSEMBLE-460").passesWhen()).startsWith("the lock is seated");
     assertThat(ids(plan)).containsSubsequence("ASSEMBLE-460", "ASSEMBLE-465");
   }
 
   @ParameterizedTest
-  @CsvSource({"FINAL-090, lock that was disturbed", "FINAL-130, spindle nuts locked with a new lock"})
+  @CsvSource({
+    "FINAL-090, lock that was disturbed",
+    "FINAL-130, spindle nuts locked with a new lock"
+  })
   void the_final_check_asks_for_the_lock_of_the_spindle_nuts(String check, String asked) {
     assertThat(
             BrakeRules.standard()

@@ -6,13 +6,13 @@ import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.record;
 import static org.brakerules.WorkPlanSteps.step;
 
-import org.brakerules.model.layout.Fitted;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.ArmKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.DrumMount;
+import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.quantity.Length;
@@ -208,8 +208,7 @@ class StepsFollowTheBrakeTest {
   @Test
   void a_chamber_without_spring_brake_brings_its_rod_alone() {
     WorkPlan plan =
-        plan(
-            SoundBrake.tube().layout("springBrake", Fitted.NO).with("chamber", "leak", Sign.SEEN));
+        plan(SoundBrake.tube().layout("springBrake", Fitted.NO).with("chamber", "leak", Sign.SEEN));
     assertThat(ids(plan)).contains("ASSEMBLE-344").doesNotContain("ASSEMBLE-342");
   }
 
@@ -237,7 +236,9 @@ class StepsFollowTheBrakeTest {
 
   @Test
   void a_clevis_that_goes_back_stays_on_its_rod() {
-    assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("TEARDOWN-155").contains("ASSEMBLE-362");
+    assertThat(ids(plan(SoundBrake.tube())))
+        .doesNotContain("TEARDOWN-155")
+        .contains("ASSEMBLE-362");
   }
 
   @Test
@@ -279,7 +280,10 @@ class StepsFollowTheBrakeTest {
     assertThat(ids(plan))
         .containsSubsequence("ASSEMBLE-275", "ASSEMBLE-320", "ASSEMBLE-430", "ASSEMBLE-455")
         .containsSubsequence("ASSEMBLE-455", "ASSEMBLE-490");
-    assertThat(step(plan, "ASSEMBLE-275").details()).singleElement().asString().contains("traighten");
+    assertThat(step(plan, "ASSEMBLE-275").details())
+        .singleElement()
+        .asString()
+        .contains("traighten");
     assertThat(step(plan, "ASSEMBLE-455").text()).contains("runs clear of the dust shield");
   }
 
@@ -292,7 +296,6 @@ class StepsFollowTheBrakeTest {
             line ->
                 assertThat(line)
                     .startsWith("decide clevis: measure ")
-                    .contains(
-                        "as written down at step " + step(plan, "SECURE-040").number()));
+                    .contains("as written down at step " + step(plan, "SECURE-040").number()));
   }
 }

@@ -38,7 +38,7 @@ class SheetAtTheBenchTest {
         .contains("The spring brake here stays caged: this wheel has no parking brake.")
         .contains("The axle stays on its blocked stands");
     assertThat(page.indexOf("Here the plan ends for now."))
-        .isGreaterThan(page.indexOf("Put the hose on the port"));
+        .isGreaterThan(page.indexOf("Put the air line on its port"));
   }
 
   @Test

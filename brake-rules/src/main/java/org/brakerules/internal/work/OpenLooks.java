@@ -99,8 +99,8 @@ final class OpenLooks {
   /**
    * What is to be looked at before the parts are fitted, a line for each part.
    *
-   * @param numbers the numbers of the steps, so that what can be read no more names the one at which
-   *     it was written down
+   * @param numbers the numbers of the steps, so that what can be read no more names the one at
+   *     which it was written down
    */
   List<String> now(Map<Spot, Integer> numbers) {
     return lines(now, numbers);

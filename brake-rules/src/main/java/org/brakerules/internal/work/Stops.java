@@ -57,7 +57,8 @@ final class Stops {
   /** Nobody raises an axle, or works beside it, while one end of it stops before any jack. */
   private void keepOnWheels(StopAt stop) {
     site.ends().stream()
-        .filter(end -> end != stop.end() && end.area().axle() == stop.end().area().axle())
+        .filter(end -> !end.area().equals(stop.end().area()))
+        .filter(end -> end.area().axle() == stop.end().area().axle())
         .filter(end -> at(end).filter(StopAt::isBeforeAnyJack).isEmpty())
         .forEach(end -> stops.put(end.area(), across(stop, end)));
   }

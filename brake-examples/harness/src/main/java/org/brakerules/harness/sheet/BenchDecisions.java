@@ -13,8 +13,8 @@ import org.brakerules.parts.WheelEndParts;
 
 /**
  * The decisions as the bench carries them out. A shim that is fit to go back stays out where the
- * end play asks for another, a sound shoe leaves the shop where shoes with lining are ordered, and a
- * spring brake and a rod leave with the chamber they belong to.
+ * end play asks for another, a sound shoe leaves the shop where shoes with lining are ordered, and
+ * a spring brake and a rod leave with the chamber they belong to.
  */
 final class BenchDecisions {
 

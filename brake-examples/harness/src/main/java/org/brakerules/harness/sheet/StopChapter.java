@@ -30,7 +30,9 @@ final class StopChapter {
 
   private void stop(Stop stop) {
     page.open("section", "class", "stop").element("h2", "Work stops here");
-    page.element("p", "The plan goes no further than step "
+    page.element(
+        "p",
+        "The plan goes no further than step "
             + stop.step()
             + ", and what becomes of the parts waits as long.");
     list(stop.why());
