@@ -141,7 +141,11 @@ public final class BrakeRules {
   }
 
   private PartsMaker partsMaker(BrakeJob job) {
-    return new PartsMaker(job, decide(job), work.parts());
+    return partsMaker(job, decide(job));
+  }
+
+  private PartsMaker partsMaker(BrakeJob job, JobDecision decision) {
+    return new PartsMaker(job, decision, work.parts());
   }
 
   /** Everything a parts list or a kit can hold, in the order of parts lists. */
@@ -161,7 +165,14 @@ public final class BrakeRules {
 
   private WorkPlan plan(BrakeJob job, JobDecision decision) {
     FiguresMaker figures = new FiguresMaker(job, tables, decision.decisions());
-    return new PlanMaker(job, tables, work.steps(), decision, figures.wheelEnds()).plan();
+    return new PlanMaker(
+            job,
+            tables,
+            work.steps(),
+            decision,
+            figures.wheelEnds(),
+            partsMaker(job, decision).list().otherEnds())
+        .plan();
   }
 
   /**

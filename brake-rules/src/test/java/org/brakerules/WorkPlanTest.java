@@ -44,7 +44,7 @@ class WorkPlanTest {
     WorkPlan plan = plan(SoundBrake.tube());
     assertThat(plan.stops()).isEmpty();
     assertThat(plan.toState()).isEmpty();
-    assertThat(plan.isWholeWork()).isTrue();
+    assertThat(plan(SoundBrake.tube().withPartner()).isWholeWork()).isTrue();
     assertThat(ids(plan))
         .startsWith("ARRIVE-010", "ARRIVE-020")
         .containsSubsequence(
@@ -56,6 +56,19 @@ class WorkPlanTest {
         .containsSubsequence("ASSEMBLE-240", "ASSEMBLE-320", "ASSEMBLE-330", "ASSEMBLE-340")
         .containsSubsequence("SET-010", "SET-020", "SET-070", "PROVE-010", "PROVE-030")
         .endsWith("PROVE-150");
+  }
+
+  @Test
+  void springs_taken_off_at_one_end_are_new_at_the_end_that_is_not_in_the_job() {
+    WorkPlan plan = plan(SoundBrake.tube());
+    assertThat(plan.otherEnds())
+        .singleElement()
+        .satisfies(
+            end -> {
+              assertThat(end.wheelEnd()).isEqualTo(LEFT.partner());
+              assertThat(end.renewed()).contains(PartKind.RETURN_SPRING);
+            });
+    assertThat(plan.isWholeWork()).isFalse();
   }
 
   @ParameterizedTest

@@ -32,4 +32,9 @@ public record PartsList(
     axles = List.copyOf(axles);
     vehicle = List.copyOf(vehicle);
   }
+
+  /** The ends of axles that are not in the job and that the work on the other end reaches. */
+  public List<OtherEnd> otherEnds() {
+    return wheelEnds.stream().flatMap(end -> end.otherEnd().stream()).toList();
+  }
 }

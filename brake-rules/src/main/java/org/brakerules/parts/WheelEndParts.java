@@ -1,6 +1,8 @@
 package org.brakerules.parts;
 
 import java.util.List;
+import java.util.Optional;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
 
@@ -24,5 +26,24 @@ public record WheelEndParts(
   public WheelEndParts {
     holds = List.copyOf(holds);
     lines = List.copyOf(lines);
+  }
+
+  /** What the axle asks of this end though it is not in the job; empty if it is, or nothing is. */
+  Optional<OtherEnd> otherEnd() {
+    OtherEnd other = new OtherEnd(wheelEnd, inAxleSet(Handling.ORDER), inAxleSet(Handling.INSPECT));
+    return inspected || (other.renewed().isEmpty() && other.compared().isEmpty())
+        ? Optional.empty()
+        : Optional.of(other);
+  }
+
+  private List<PartKind> inAxleSet(Handling handling) {
+    return lines.stream()
+        .filter(line -> line.handling() == handling)
+        .filter(line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.AXLE_SET))
+        .flatMap(line -> line.places().stream())
+        .map(Place::kind)
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -7,6 +7,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.RuleSet;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.parts.OtherEnd;
 
 /**
  * The work of a job in one order, from the vehicle's arrival to the last proof. No step comes
@@ -21,6 +22,8 @@ import org.brakerules.model.part.WheelEndPath;
  * @param stops the wheel ends at which the plan goes no further, and why. While there is one, no
  *     brake of the vehicle is set and none is proved; while one is on hold, no air comes to any.
  *     One that stops before any jack stops the other end of its axle as well
+ * @param otherEnds the ends of axles that are not in the job and that its work reaches; the plan
+ *     has no steps for them, and the vehicle is not released without them
  * @param toState what the job must state, because steps hang on it
  * @param steps the steps in their order
  */
@@ -32,6 +35,7 @@ public record WorkPlan(
     Scope scope,
     List<Caution> cautions,
     List<Stop> stops,
+    List<OtherEnd> otherEnds,
     List<ToState> toState,
     List<WorkStep> steps) {
 
@@ -39,6 +43,7 @@ public record WorkPlan(
   public WorkPlan {
     cautions = List.copyOf(cautions);
     stops = List.copyOf(stops);
+    otherEnds = List.copyOf(otherEnds);
     toState = List.copyOf(toState);
     steps = List.copyOf(steps);
   }
@@ -66,9 +71,14 @@ public record WorkPlan(
         .toList();
   }
 
-  /** Whether no wheel end stops, and nothing must be decided or stated on the way. */
+  /**
+   * Whether no wheel end stops or is left out, and nothing must be decided or stated on the way.
+   */
   public boolean isWholeWork() {
-    return stops.isEmpty() && toState.isEmpty() && steps.stream().noneMatch(WorkStep::decides);
+    return stops.isEmpty()
+        && otherEnds.isEmpty()
+        && toState.isEmpty()
+        && steps.stream().noneMatch(WorkStep::decides);
   }
 
   /** The points at which nobody goes on until they pass. */

@@ -5,7 +5,9 @@ import org.brakerules.internal.json.AnswerJson;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.LimitInForce;
 import org.brakerules.model.decision.Source;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
+import org.brakerules.parts.OtherEnd;
 
 /** Writes the order of work as JSON, on one line. */
 public final class WorkPlanWriter {
@@ -26,6 +28,7 @@ public final class WorkPlanWriter {
     out.text("scope", plan.scope());
     out.objects("cautions", plan.cautions(), this::caution);
     out.objects("stops", plan.stops(), this::stop);
+    out.objects("otherEnds", plan.otherEnds(), this::otherEnd);
     out.objects("toState", plan.toState(), this::toState);
     out.objects("steps", plan.steps(), this::step);
   }
@@ -41,6 +44,13 @@ public final class WorkPlanWriter {
     out.number("step", stop.step());
     out.texts("why", stop.why());
     out.texts("wayOut", stop.wayOut());
+  }
+
+  private void otherEnd(OtherEnd end) {
+    out.text("wheelEnd", end.wheelEnd().toString());
+    out.texts("renewed", end.renewed().stream().map(PartKind::id).toList());
+    out.texts("compared", end.compared().stream().map(PartKind::id).toList());
+    out.text("says", end.inWords());
   }
 
   private void toState(ToState fact) {

@@ -266,6 +266,27 @@ class PartsListTest {
   }
 
   @Test
+  void what_the_work_asks_of_the_end_that_is_not_in_the_job_is_said_in_a_line() {
+    OtherEnd other = relined(TRAILER).otherEnds().get(0);
+
+    assertThat(other.wheelEnd()).isEqualTo(RIGHT);
+    assertThat(other.renewed()).contains(PartKind.LINING).doesNotContain(PartKind.CAM_ROLLER);
+    assertThat(other.inWords())
+        .startsWith(RIGHT + ", the other end of the axle, is not in this job. New there too,")
+        .contains("lining")
+        .endsWith(" without its steps and checks the vehicle is not released.");
+    assertThat(
+            list(TRAILER, Drum.asFound(LEFT).outsideCrack(Sign.SEEN).build())
+                .otherEnds()
+                .get(0)
+                .inWords())
+        .contains("Compare with the new one: drum.")
+        .doesNotContain("New there too");
+    assertThat(list(TRAILER, DustShield.asFound(LEFT).bent(Sign.SEEN).build()).otherEnds())
+        .isEmpty();
+  }
+
+  @Test
   void partner_of_a_drum_to_be_replaced_is_measured_and_not_ordered() {
     PartsList list = list(TRAILER, Drum.asFound(LEFT).outsideCrack(Sign.SEEN).build());
 

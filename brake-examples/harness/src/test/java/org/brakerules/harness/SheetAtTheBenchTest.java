@@ -78,6 +78,15 @@ class SheetAtTheBenchTest {
   }
 
   @Test
+  void a_page_says_that_the_other_end_is_relined_too_even_on_hold() throws Exception {
+    assertThat(text(page("worn-out-wheel-end", "axle2-left")))
+        .contains("Work stops here")
+        .contains("axle2/right, the other end of the axle, is not in this job. New there too,");
+    assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
+        .doesNotContain("the other end of the axle, is not in this job");
+  }
+
+  @Test
   void caution_and_write_down_are_blocks_of_their_own() throws Exception {
     Document page = page("tractor-and-trailer", "tractor-axle2-left");
     assertThat(all(page, "caution")).isNotEmpty();

@@ -19,6 +19,7 @@ import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
 import org.brakerules.model.job.WheelEnd;
 import org.brakerules.model.text.NearestName;
+import org.brakerules.parts.OtherEnd;
 import org.brakerules.work.Stop;
 import org.brakerules.work.WorkPlan;
 
@@ -66,9 +67,11 @@ public final class FinalMaker {
         .sorted(Comparator.comparing(WheelEnd::path))
         .forEach(end -> places.add(wheelEnd(end)));
     List<String> keptBack =
-        places.stream()
-            .filter(place -> !place.released())
-            .map(place -> place.on() + " is not released")
+        Stream.concat(
+                places.stream()
+                    .filter(place -> !place.released())
+                    .map(place -> place.on() + " is not released"),
+                plan.otherEnds().stream().map(OtherEnd::inWords))
             .toList();
     places.add(place(CheckedPlace.VEHICLE, keptBack, due("", true), Optional.empty()));
     refuseOtherPlaces(places.stream().map(PlaceResult::on).toList());

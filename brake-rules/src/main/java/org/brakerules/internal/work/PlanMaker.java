@@ -14,6 +14,7 @@ import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
+import org.brakerules.parts.OtherEnd;
 import org.brakerules.work.Stop;
 import org.brakerules.work.ToState;
 import org.brakerules.work.WorkPlan;
@@ -30,6 +31,7 @@ public final class PlanMaker {
   private final Map<Area, OpenLooks> looks = new HashMap<>();
   private final Stops stops;
   private final StepTable table;
+  private final List<OtherEnd> otherEnds;
 
   /**
    * Chooses the steps.
@@ -37,13 +39,16 @@ public final class PlanMaker {
    * @param table the steps there are
    * @param decision the decisions on the job
    * @param figures the figures of its wheel ends
+   * @param otherEnds the ends of axles that are not in the job and that its work reaches
    */
   public PlanMaker(
       BrakeJob job,
       Tables tables,
       StepTable table,
       JobDecision decision,
-      List<WheelEndFigures> figures) {
+      List<WheelEndFigures> figures,
+      List<OtherEnd> otherEnds) {
+    this.otherEnds = otherEnds;
     this.job = job;
     this.tables = tables;
     this.decision = decision;
@@ -77,6 +82,7 @@ public final class PlanMaker {
         decision.scope(),
         cautions(steps),
         stops(numbers),
+        otherEnds,
         toState(numbers),
         steps);
   }

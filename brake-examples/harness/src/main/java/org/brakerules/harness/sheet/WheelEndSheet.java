@@ -68,6 +68,7 @@ final class WheelEndSheet {
     head();
     Standstill standstill = new Standstill(material.plan(), path());
     new StopChapter(page, standstill).write(stop());
+    otherEnd();
     PartsChapter chapter =
         new PartsChapter(
             page,
@@ -126,6 +127,13 @@ final class WheelEndSheet {
 
   private Stream<Stop> stop() {
     return material.plan().stops().stream().filter(stop -> stop.wheelEnd().equals(path()));
+  }
+
+  /** Whoever has this page alone must learn from it that the axle is not done with this end. */
+  private void otherEnd() {
+    material.plan().otherEnds().stream()
+        .filter(end -> end.wheelEnd().equals(path().partner()))
+        .forEach(end -> page.open("p").element("strong", end.inWords()).close());
   }
 
   private Set<Place> undecided() {

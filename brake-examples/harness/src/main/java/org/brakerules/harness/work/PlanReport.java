@@ -58,6 +58,10 @@ public final class PlanReport {
           "While a wheel end stops, no brake of the vehicle is set and none is proved; while one is"
               + " on hold, no air comes to any of them.");
     }
+    if (!plan.otherEnds().isEmpty()) {
+      heading("Other ends that the work reaches");
+      plan.otherEnds().forEach(end -> page.labelled(2, "-", 2, end.inWords()));
+    }
     if (!plan.toState().isEmpty()) {
       heading("State first, for steps hang on it");
       plan.toState().forEach(this::toState);
