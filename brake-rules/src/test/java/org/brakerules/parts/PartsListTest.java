@@ -38,6 +38,7 @@ import org.brakerules.model.part.ReturnSpringPin;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.Sign;
+import org.brakerules.model.part.SlackAdjuster;
 import org.brakerules.model.part.Spider;
 import org.brakerules.model.part.SpringBrake;
 import org.brakerules.model.part.Tag;
@@ -237,6 +238,84 @@ class PartsListTest {
 
     assertThat(line(list, LEFT, "clevis-pin-small").handling()).isEqualTo(Handling.ORDER);
     assertThat(line(list, LEFT, "cotter-pin-small").amount()).isEqualTo(new Amount(1, List.of()));
+  }
+
+  @Test
+  void manual_adjuster_gives_way_to_an_automatic_one_with_what_belongs_to_it() {
+    Layout manual =
+        layout(CamshaftLayout.TUBE).adjuster(AdjusterKind.MANUAL).arm(ArmKind.NONE).build();
+    PartsList list =
+        BrakeRules.standard()
+            .parts(
+                job()
+                    .builtOn("", LocalDate.of(2019, 3, 1))
+                    .wheelEnd(LEFT, manual, SlackAdjuster.asFound(LEFT).build())
+                    .build());
+
+    for (WheelEndPath end : List.of(LEFT, RIGHT)) {
+      assertThat(details(line(list, end, "slack-adjuster")))
+          .containsExactly(
+              "kind: automatic", "arm: the maker's, find out", "across the axle: must match");
+      for (String item :
+          List.of("clevis", "adjuster-link", "clevis-pin-small", "cotter-pin-small")) {
+        assertThat(line(list, end, item).handling()).as(item).isEqualTo(Handling.ORDER);
+      }
+      assertThat(line(list, end, "clevis").amount().inWords()).isEqualTo("1, count and confirm");
+      assertThat(line(list, end, "adjuster-link").amount().confirm())
+          .contains("a linked automatic adjuster has a link to the clevis");
+    }
+  }
+
+  @Test
+  void automatic_adjuster_that_is_replaced_by_its_like_takes_no_link() {
+    PartsList list = list(TRAILER, SlackAdjuster.asFound(LEFT).armBushingWorn(Sign.SEEN).build());
+
+    assertThat(details(line(list, LEFT, "slack-adjuster")))
+        .contains("kind: automatic clutch", "arm: linked");
+    assertThat(lines(list, LEFT, "adjuster-link")).isEmpty();
+  }
+
+  @Test
+  void size_or_length_that_was_rejected_is_not_ordered_again_at_either_end() {
+    Layout layout =
+        layout(CamshaftLayout.TUBE)
+            .chamber(
+                new ChamberSize(
+                    ChamberFamily.CLAMP,
+                    "30",
+                    StrokeClass.LONG,
+                    Optional.of(Length.parse("3 in")),
+                    ""))
+            .build();
+    PartsList size = list(layout, Chamber.asFound(LEFT).sizeUnlikePartner(Sign.SEEN).build());
+
+    for (WheelEndPath end : List.of(LEFT, RIGHT)) {
+      assertThat(details(line(size, end, "chamber")))
+          .as("%s", end)
+          .containsExactly(
+              "family: the maker's, find out",
+              "type: the maker's, find out",
+              "stroke class: long",
+              "rated stroke: the maker's, find out",
+              "across the axle: must match");
+    }
+    assertThat(
+            details(
+                line(
+                    list(
+                        TRAILER,
+                        SlackAdjuster.asFound(LEFT).lengthUnlikePartner(Sign.SEEN).build()),
+                    LEFT,
+                    "slack-adjuster")))
+        .containsExactly(
+            "kind: automatic clutch",
+            "arm: linked",
+            "arm length: the maker's, find out",
+            "across the axle: must match");
+  }
+
+  private static List<String> details(PartsLine line) {
+    return line.match().stream().map(one -> one.name() + ": " + one.value()).toList();
   }
 
   @Test

@@ -24,8 +24,9 @@ import org.brakerules.parts.Handling;
  * By what the right part is known, as far as the job states it.
  *
  * @param linings the linings of the axle
+ * @param asked what is asked for of its new parts instead of what was found
  */
-record Matching(LiningCodes linings) {
+record Matching(LiningCodes linings, AskedFor asked) {
 
   private static final Detail PARTNER = new Detail("across the axle", "must match");
 
@@ -36,7 +37,8 @@ record Matching(LiningCodes linings) {
     }
     Details details = new Details();
     add(end, place, details);
-    return details.all;
+    boolean springSide = place.kind() == PartKind.SPRING_BRAKE;
+    return asked.in(springSide ? PartKind.CHAMBER : place.kind(), details.all);
   }
 
   private void add(AxleEnd end, Place place, Details details) {

@@ -97,8 +97,12 @@ public final class PartsMaker {
     List<HandledParts> handled =
         List.of(handled(ends.get(0), ends.get(1)), handled(ends.get(1), ends.get(0)));
     LiningCodes linings = LiningCodes.of(handled);
+    AskedFor asked =
+        tables
+            .askedFor()
+            .of(ends.stream().flatMap(end -> end.decisions().values().stream()).toList());
     List<WheelEndParts> made =
-        handled.stream().map(end -> wheelEnd(end, new Matching(linings))).toList();
+        handled.stream().map(end -> wheelEnd(end, new Matching(linings, asked))).toList();
     return new MadeAxle(
         made, new AxleParts(unit.name(), axle.number(), lines.totals(made)), linings);
   }

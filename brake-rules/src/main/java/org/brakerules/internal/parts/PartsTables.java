@@ -11,8 +11,10 @@ import org.brakerules.parts.Item;
  * @param items everything that can be ordered
  * @param quantities how many pieces each part calls for
  * @param axleSets what a new part means across the axle
+ * @param askedFor what is asked for instead of a kind, size or length that was rejected
  */
-public record PartsTables(ItemTable items, QuantityTable quantities, AxleSetTable axleSets) {
+public record PartsTables(
+    ItemTable items, QuantityTable quantities, AxleSetTable axleSets, AskedForTable askedFor) {
 
   private static final String FOLDER = "/org/brakerules/work/";
 
@@ -26,7 +28,8 @@ public record PartsTables(ItemTable items, QuantityTable quantities, AxleSetTabl
     return new PartsTables(
         items,
         new QuantityTable(CsvTable.ofResource(FOLDER + "quantities.csv"), items, sources),
-        new AxleSetTable(CsvTable.ofResource(FOLDER + "axle-sets.csv"), sources));
+        new AxleSetTable(CsvTable.ofResource(FOLDER + "axle-sets.csv"), sources),
+        new AskedForTable(CsvTable.ofResource(FOLDER + "asked-for.csv"), sources));
   }
 
   /** Everything that can be ordered, in the order of the table. */

@@ -42,8 +42,7 @@ final class Pieces {
   static Collection<Piece> of(HandledParts handled, QuantityTable quantities, Matching matching) {
     Pieces pieces = new Pieces(handled, quantities, matching);
     pieces.ofParts();
-    pieces.neededForRepairs();
-    pieces.neededWithNewParts();
+    pieces.neededWithNewParts(pieces.neededByDecisions());
     pieces.buyApartWhatComesWithNothing();
     return handled.end().inspected() ? pieces.pieces.values() : pieces.confirmed();
   }
@@ -64,23 +63,25 @@ final class Pieces {
         matching.of(handled.end(), place, part.handling()));
   }
 
-  /** A part that goes back can need a small one for its repair, such as the plugs of its shield. */
-  private void neededForRepairs() {
+  /**
+   * A part that goes back can need a small one for its repair, such as the plugs of its shield, and
+   * a new one of another kind what belongs to that kind, such as the link of an automatic adjuster.
+   */
+  private List<Place> neededByDecisions() {
+    List<Place> renewed = new ArrayList<>();
     handled
         .parts()
         .forEach(
-            (place, part) -> {
-              if (part.handling() == Handling.KEEP) {
+            (place, part) ->
                 part.grounds().stream()
-                    .flatMap(ground -> quantities.neededForRepair(ground.id()).stream())
+                    .flatMap(ground -> quantities.neededBy(ground.id()).stream())
                     .distinct()
-                    .forEach(needed -> need(place, needed));
-              }
-            });
+                    .forEach(needed -> need(place, needed).ifPresent(renewed::add)));
+    return renewed;
   }
 
-  private void neededWithNewParts() {
-    Deque<Place> ordered = new ArrayDeque<>();
+  private void neededWithNewParts(List<Place> renewed) {
+    Deque<Place> ordered = new ArrayDeque<>(renewed);
     handled
         .parts()
         .forEach(

@@ -17,7 +17,8 @@ import org.brakerules.parts.Item;
  * @param part the kind of part that calls for it
  * @param item the item
  * @param selector which parts the row is for
- * @param repairBy the rules whose repair of the part needs the item; empty if a new part does
+ * @param decidedBy the rules, or rows of the axle sets, whose work on the part needs the item;
+ *     empty if any new part does
  * @param count how many; empty if only counting tells
  * @param dependsOn why the number is to be confirmed; empty if it is certain
  * @param comesWith the item it comes with; empty if it is bought for itself
@@ -29,7 +30,7 @@ record QuantityRow(
     PartKind part,
     Item item,
     Selector selector,
-    List<String> repairBy,
+    List<String> decidedBy,
     OptionalInt count,
     String dependsOn,
     Optional<Item> comesWith,
@@ -53,7 +54,7 @@ record QuantityRow(
         part,
         Cells.item(row, row.required("item"), items),
         Selector.parse(row, "applies-to", part),
-        row.list("repair-by"),
+        row.list("decided-by"),
         count,
         dependsOn.orElse(""),
         row.optional("with").map(id -> Cells.item(row, id, items)),

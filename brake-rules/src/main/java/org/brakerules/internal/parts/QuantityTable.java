@@ -25,7 +25,7 @@ final class QuantityTable {
   private final Map<PartKind, List<QuantityRow>> ofPart = new EnumMap<>(PartKind.class);
   private final Map<PartKind, Map<Item, List<QuantityRow>>> neededWith =
       new EnumMap<>(PartKind.class);
-  private final List<QuantityRow> forRepairs = new ArrayList<>();
+  private final List<QuantityRow> byDecision = new ArrayList<>();
 
   QuantityTable(Iterable<Row> rows, ItemTable items, SourceTable sources) {
     this.items = items;
@@ -35,8 +35,8 @@ final class QuantityTable {
       if (!ids.add(quantity.id())) {
         throw row.mistake("row \"" + quantity.id() + "\" is there twice");
       }
-      if (!quantity.repairBy().isEmpty()) {
-        forRepairs.add(quantity);
+      if (!quantity.decidedBy().isEmpty()) {
+        byDecision.add(quantity);
       } else if (quantity.isOfThePart()) {
         ofPart.computeIfAbsent(quantity.part(), kind -> new ArrayList<>()).add(quantity);
       } else {
@@ -52,14 +52,14 @@ final class QuantityTable {
     return Stream.of(
             ofPart.values().stream().flatMap(List::stream),
             neededWith.values().stream().flatMap(of -> of.values().stream()).flatMap(List::stream),
-            forRepairs.stream())
+            byDecision.stream())
         .flatMap(rows -> rows);
   }
 
-  /** What a repair needs that a rule asks for. */
-  List<Quantity> neededForRepair(String rule) {
-    return forRepairs.stream()
-        .filter(row -> row.repairBy().contains(rule))
+  /** What the work needs that a rule, or a row of the axle sets, asks for. */
+  List<Quantity> neededBy(String ground) {
+    return byDecision.stream()
+        .filter(row -> row.decidedBy().contains(ground))
         .map(Quantity::certain)
         .toList();
   }

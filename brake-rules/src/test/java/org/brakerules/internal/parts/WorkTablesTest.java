@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 import org.brakerules.BrakeRules;
 import org.brakerules.Rule;
 import org.brakerules.internal.table.CsvTable;
@@ -81,6 +82,40 @@ class WorkTablesTest {
         .isNotEmpty()
         .isSubsetOf(rules);
     assertThat(PARTS.axleSets().entries().map(AxleSetTable.Entry::id)).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void what_is_asked_for_names_rules_that_replace_the_part() {
+    List<Rule> rules = BrakeRules.standard().rules();
+
+    assertThat(PARTS.askedFor().entries().map(AskedForTable.Entry::id)).doesNotHaveDuplicates();
+    assertThat(PARTS.askedFor().entries())
+        .allSatisfy(
+            entry ->
+                assertThat(entry.decidedBy())
+                    .as(entry.id())
+                    .isNotEmpty()
+                    .allSatisfy(
+                        id ->
+                            assertThat(rules)
+                                .anyMatch(
+                                    rule ->
+                                        rule.id().equals(id)
+                                            && id.startsWith(
+                                                entry.part().name().replace('_', '-')))));
+  }
+
+  @Test
+  void quantities_of_a_decision_name_rules_and_axle_sets_that_there_are() {
+    List<String> known =
+        Stream.concat(
+                BrakeRules.standard().rules().stream().map(Rule::id),
+                PARTS.axleSets().entries().map(AxleSetTable.Entry::id))
+            .toList();
+
+    assertThat(PARTS.quantities().rows().flatMap(row -> row.decidedBy().stream()))
+        .isNotEmpty()
+        .isSubsetOf(known);
   }
 
   @ParameterizedTest
