@@ -87,6 +87,23 @@ class FinalCheckTest {
   }
 
   @Test
+  void strokes_of_both_ends_that_disagree_keep_the_vehicle_back() {
+    BrakeJob job = SoundBrake.tube().withPartner().job();
+    FinalCheck check = RULES.finalCheck(job, AssemblyRecord.EMPTY);
+    PlaceResult vehicle = check.places().get(check.places().size() - 1);
+    assertThat(vehicle.checks())
+        .filteredOn(one -> one.id().equals("FINAL-280"))
+        .singleElement()
+        .satisfies(
+            strokes -> {
+              assertThat(strokes.keepsBack()).isTrue();
+              assertThat(strokes.limits()).isEmpty();
+              assertThat(strokes.how()).contains("the maker's figure");
+              assertThat(strokes.remedy()).contains("bushings, spline, bracket and drum");
+            });
+  }
+
+  @Test
   void one_failed_check_keeps_its_wheel_end_back_with_consequence_and_remedy() {
     BrakeJob job = SoundBrake.tube().job();
     FinalCheck check = RULES.finalCheck(job, with(job, failed("FINAL-010")));

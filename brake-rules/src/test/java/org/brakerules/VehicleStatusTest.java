@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.AxleKind;
@@ -12,12 +13,15 @@ import org.brakerules.model.layout.AxleMatter;
 import org.brakerules.model.layout.ChamberFamily;
 import org.brakerules.model.layout.ChamberSize;
 import org.brakerules.model.layout.StrokeClass;
+import org.brakerules.model.part.Side;
 import org.brakerules.model.part.Sign;
+import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.quantity.Length;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
 import org.brakerules.vehicle.AxleMatch;
 import org.brakerules.vehicle.AxleMatch.Likeness;
+import org.brakerules.vehicle.AxleStatus;
 import org.brakerules.vehicle.BrakeCount;
 import org.brakerules.vehicle.BrakeCount.Stroke;
 import org.brakerules.vehicle.CriterionStatus;
@@ -44,6 +48,36 @@ class VehicleStatusTest {
         .containsExactly(Stroke.WITHIN, Stroke.WITHIN);
     assertThat(criterion(status, SHARE).answer()).isEqualTo(Answer.NOT_REACHED);
     assertThat(status.axles().get(0).strokesApart()).contains(Length.parse("0 in"));
+  }
+
+  @Test
+  void free_strokes_alike_and_applied_ones_not_send_to_what_gives_way_under_load() {
+    AxleStatus axle =
+        status(SoundBrake.tube().withPartner().stroke("1 15/16 in", "85 psi")).axles().get(0);
+    assertThat(axle.leftFree()).isPresent().isEqualTo(axle.rightFree());
+    assertThat(axle.givesWay().orElseThrow())
+        .isEqualTo(
+            "From free to applied stroke the rod of axle2/left goes "
+                + axle.strokesApart().orElseThrow()
+                + " further than the other. Look at bushings, spline, bracket and drum there. From"
+                + " which difference on to act is the maker's figure.");
+    assertThat(status(SoundBrake.tube().withPartner()).axles().get(0).givesWay()).isEmpty();
+    assertThat(status(SoundBrake.tube()).axles().get(0).givesWay()).isEmpty();
+  }
+
+  @Test
+  void an_applied_stroke_that_is_longer_by_its_free_stroke_gives_no_way() {
+    AxleStatus axle =
+        new AxleStatus(
+            WheelEndPath.of(2, Side.LEFT),
+            AxleKind.DRIVE,
+            List.of(),
+            Optional.of(Length.parse("1.5 in")),
+            Optional.of(Length.parse("1.625 in")),
+            Optional.of(Length.parse("0.5 in")),
+            Optional.of(Length.parse("0.625 in")));
+    assertThat(axle.givesWay()).isEmpty();
+    assertThat(axle.strokesApart()).contains(Length.parse("0.125 in"));
   }
 
   @Test

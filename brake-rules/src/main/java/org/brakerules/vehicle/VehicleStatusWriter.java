@@ -31,6 +31,9 @@ public final class VehicleStatusWriter {
     out.unlessEmpty("leftStroke", axle.leftStroke().map(Object::toString).orElse(""));
     out.unlessEmpty("rightStroke", axle.rightStroke().map(Object::toString).orElse(""));
     out.unlessEmpty("strokesApart", axle.strokesApart().map(Object::toString).orElse(""));
+    out.unlessEmpty("leftFreeStroke", axle.leftFree().map(Object::toString).orElse(""));
+    out.unlessEmpty("rightFreeStroke", axle.rightFree().map(Object::toString).orElse(""));
+    out.unlessEmpty("givesWay", axle.givesWay().orElse(""));
   }
 
   private void match(AxleMatch match) {

@@ -45,7 +45,13 @@ final class AxleStatuses {
       matches.add(match(matter, stated(axle, left, matter), stated(axle, left.partner(), matter)));
     }
     return new AxleStatus(
-        left, axle.kind(), matches, strokes.applied(left), strokes.applied(left.partner()));
+        left,
+        axle.kind(),
+        matches,
+        strokes.applied(left),
+        strokes.applied(left.partner()),
+        strokes.free(left),
+        strokes.free(left.partner()));
   }
 
   private static AxleMatch match(

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.brakerules.internal.table.LimitTable;
@@ -28,7 +29,7 @@ final class StepCells {
   private static final Pattern SEVERAL = Pattern.compile("(.*) x([1-9][0-9]?)");
   private static final Pattern EXPLAINED = Pattern.compile("(\\S+) \\((.+)\\)");
   private static final String WITH = "with ";
-  private static final String TORQUE = "torque";
+  private static final Set<String> OF_THE_MAKER = Set.of("torque", "makers-figure");
   private static final String BY_RULE = "replace ";
   private static final String ANY = "any";
 
@@ -114,7 +115,7 @@ final class StepCells {
     if (sides.length == 1) {
       return new RecordCell(what, readings, List.of(), false);
     }
-    if (sides[1].strip().equals(TORQUE)) {
+    if (OF_THE_MAKER.contains(sides[1].strip())) {
       return new RecordCell(what, readings, List.of(), true);
     }
     List<LimitCell> limits =

@@ -1,9 +1,11 @@
 package org.brakerules.harness.vehicle;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.brakerules.harness.report.Page;
 import org.brakerules.harness.report.Palette;
 import org.brakerules.harness.report.Wording;
+import org.brakerules.model.quantity.Length;
 import org.brakerules.vehicle.AxleMatch;
 import org.brakerules.vehicle.AxleStatus;
 import org.brakerules.vehicle.BrakeCount;
@@ -54,6 +56,8 @@ public final class VehicleReport {
     chapter(axle.path() + ", " + inWords(axle.kind()));
     axle.matches().forEach(this::match);
     page.labelled(2, "stroke", 16, strokes(axle));
+    page.labelled(2, "free stroke", 16, strokes(axle.leftFree(), axle.rightFree()));
+    axle.givesWay().ifPresent(words -> page.labelled(2, "look", 16, words));
   }
 
   private void match(AxleMatch match) {
@@ -75,11 +79,15 @@ public final class VehicleReport {
     return what.isEmpty() ? "not stated" : what;
   }
 
-  private static String strokes(AxleStatus axle) {
-    return axle.leftStroke().map(Object::toString).orElse("not read")
+  private static String strokes(Optional<Length> left, Optional<Length> right) {
+    return left.map(Object::toString).orElse("not read")
         + " left, "
-        + axle.rightStroke().map(Object::toString).orElse("not read")
-        + " right"
+        + right.map(Object::toString).orElse("not read")
+        + " right";
+  }
+
+  private static String strokes(AxleStatus axle) {
+    return strokes(axle.leftStroke(), axle.rightStroke())
         + axle.strokesApart().map(apart -> ", " + apart + " apart").orElse("");
   }
 
