@@ -171,7 +171,7 @@ public final class BrakeRules {
             work.steps(),
             decision,
             figures.wheelEnds(),
-            partsMaker(job, decision).list().otherEnds())
+            partsMaker(job, decision).list())
         .plan();
   }
 

@@ -14,12 +14,14 @@ import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.DrumMount;
 import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Hand;
+import org.brakerules.model.part.LipDirection;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Side;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.part.WheelEndPath;
+import org.brakerules.parts.Handling;
 import org.brakerules.work.FittedPart;
 import org.brakerules.work.FittedPart.Use;
 import org.brakerules.work.Recording;
@@ -56,6 +58,30 @@ class WorkPlanTest {
         .containsSubsequence("ASSEMBLE-240", "ASSEMBLE-320", "ASSEMBLE-330", "ASSEMBLE-340")
         .containsSubsequence("SET-010", "SET-020", "SET-070", "PROVE-010", "PROVE-030")
         .endsWith("PROVE-150");
+  }
+
+  @Test
+  void new_parts_that_are_used_once_are_new_again_where_the_shaft_comes_out_once_more() {
+    SoundBrake finished = SoundBrake.tube().fittedNew("cotter-pin/large");
+    SoundBrake reversed = finished.with("camshaft-seal/head-end", "lip", LipDirection.TOWARD_HEAD);
+    assertThat(uses(plan(finished), "cotter-pin/large")).containsOnly(Use.INSPECTED_NEW);
+    assertThat(uses(plan(reversed), "cotter-pin/large")).containsOnly(Use.NEW_ONCE_MORE);
+    assertThat(BrakeRules.standard().parts(reversed.job()).wheelEnds().get(0).lines())
+        .filteredOn(line -> line.item().id().equals("cotter-pin-large"))
+        .singleElement()
+        .satisfies(
+            line -> {
+              assertThat(line.handling()).isEqualTo(Handling.ORDER);
+              assertThat(line.amount().inWords()).isEqualTo("count and confirm");
+            });
+  }
+
+  private static List<Use> uses(WorkPlan plan, String part) {
+    return plan.steps().stream()
+        .flatMap(step -> step.parts().stream())
+        .filter(fitted -> fitted.part().toString().equals(LEFT + "/" + part))
+        .map(FittedPart::use)
+        .toList();
   }
 
   @Test

@@ -19,6 +19,8 @@ public record Ground(Kind kind, String id, String sentence) {
     AXLE_SET,
     /** It is needed with another part that is replaced. */
     NEEDED_WITH,
+    /** It is new and used once, and comes off for the work where it is fitted already. */
+    USED_ONCE,
     /** It sits on the worn shoes. */
     WORN_SHOES,
     /** Its wheel end is not in the job. */

@@ -2,8 +2,11 @@ package org.brakerules.parts;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.RuleSet;
+import org.brakerules.model.part.Place;
 
 /**
  * The parts list of a job.
@@ -31,6 +34,19 @@ public record PartsList(
     wheelEnds = List.copyOf(wheelEnds);
     axles = List.copyOf(axles);
     vehicle = List.copyOf(vehicle);
+  }
+
+  /**
+   * Where new parts are used once, and come off for the work if they are fitted already. Beside
+   * them stand parts of the same lines that are replaced anyway.
+   */
+  public Set<Place> comingOffAgain() {
+    return wheelEnds.stream()
+        .flatMap(end -> end.lines().stream())
+        .filter(
+            line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.USED_ONCE))
+        .flatMap(line -> line.places().stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The ends of axles that are not in the job and that the work on the other end reaches. */

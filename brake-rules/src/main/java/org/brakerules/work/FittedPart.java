@@ -28,6 +28,11 @@ public record FittedPart(Place part, Use use, List<String> rules) {
     WITH_UNIT("comes with the new unit"),
     /** The new one that was put in before the inspection. */
     INSPECTED_NEW("new, fitted already"),
+    /**
+     * A new one that is used once: the new one of the inspection only if it was not fitted yet, for
+     * the work takes it off.
+     */
+    NEW_ONCE_MORE("new; if it was on already and comes off, another new one"),
     /** Shims of a stack that is changed: which of them go in the end play tells. */
     CHOSEN("by the end play measured"),
     /** The one that came out, adjusted, turned or bolted again. */

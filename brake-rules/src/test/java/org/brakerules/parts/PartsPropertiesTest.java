@@ -31,7 +31,11 @@ class PartsPropertiesTest {
   private static final BrakeRules RULES = BrakeRules.standard();
   private static final List<Item> ITEMS = RULES.items();
   private static final Set<Ground.Kind> REASONS_TO_ORDER =
-      EnumSet.of(Ground.Kind.DECISION, Ground.Kind.MINIMUM_SET, Ground.Kind.AXLE_SET);
+      EnumSet.of(
+          Ground.Kind.DECISION,
+          Ground.Kind.MINIMUM_SET,
+          Ground.Kind.AXLE_SET,
+          Ground.Kind.USED_ONCE);
 
   @Test
   void every_replaced_part_is_ordered_and_every_decided_part_is_on_the_list_once() {

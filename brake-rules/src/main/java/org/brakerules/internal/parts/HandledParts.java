@@ -43,6 +43,7 @@ final class HandledParts {
     if (handled.reline()) {
       tables.quantities().ofReline().forEach(handled::relined);
     }
+    tables.usedOnce().entries().forEach(handled::usedOnce);
     return handled;
   }
 
@@ -119,6 +120,17 @@ final class HandledParts {
                 place, new HandledPart(quantity(place), Handling.INSPECT, List.of()));
         parts.put(place, relined(part));
       }
+    }
+  }
+
+  /** A new part that is used once, and comes off for the work if it is fitted already. */
+  private void usedOnce(UsedOnceTable.Entry entry) {
+    if (end.decisions().values().stream().anyMatch(entry::follows)) {
+      parts.replaceAll(
+          (place, part) ->
+              place.kind() == entry.part() && part.handling() == Handling.KEEP && end.isNew(place)
+                  ? part.again(entry.ground())
+                  : part);
     }
   }
 

@@ -11,10 +11,15 @@ import org.brakerules.parts.Item;
  * @param items everything that can be ordered
  * @param quantities how many pieces each part calls for
  * @param axleSets what a new part means across the axle
+ * @param usedOnce the parts that are used once, and what they come off for
  * @param askedFor what is asked for instead of a kind, size or length that was rejected
  */
 public record PartsTables(
-    ItemTable items, QuantityTable quantities, AxleSetTable axleSets, AskedForTable askedFor) {
+    ItemTable items,
+    QuantityTable quantities,
+    AxleSetTable axleSets,
+    UsedOnceTable usedOnce,
+    AskedForTable askedFor) {
 
   private static final String FOLDER = "/org/brakerules/work/";
 
@@ -29,6 +34,7 @@ public record PartsTables(
         items,
         new QuantityTable(CsvTable.ofResource(FOLDER + "quantities.csv"), items, sources),
         new AxleSetTable(CsvTable.ofResource(FOLDER + "axle-sets.csv"), sources),
+        new UsedOnceTable(CsvTable.ofResource(FOLDER + "used-once.csv"), sources),
         new AskedForTable(CsvTable.ofResource(FOLDER + "asked-for.csv"), sources));
   }
 

@@ -27,6 +27,14 @@ record Quantity(
     boolean salvage,
     boolean settled) {
 
+  /**
+   * The same item with no number, for a reason that has nothing to do with how the brake is built.
+   */
+  Quantity toCount(String why) {
+    return new Quantity(
+        id, item, new Amount(0, List.of(why)), comesWith, minimumSet, salvage, settled);
+  }
+
   static Quantity certain(QuantityRow row) {
     return new Quantity(
         row.id(), row.item(), row.amount(), row.comesWith(), row.minimumSet(), row.salvage(), true);

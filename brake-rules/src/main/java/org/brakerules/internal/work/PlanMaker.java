@@ -14,7 +14,7 @@ import org.brakerules.internal.table.Tables;
 import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.job.BrakeJob;
-import org.brakerules.parts.OtherEnd;
+import org.brakerules.parts.PartsList;
 import org.brakerules.work.Stop;
 import org.brakerules.work.ToState;
 import org.brakerules.work.WorkPlan;
@@ -31,7 +31,7 @@ public final class PlanMaker {
   private final Map<Area, OpenLooks> looks = new HashMap<>();
   private final Stops stops;
   private final StepTable table;
-  private final List<OtherEnd> otherEnds;
+  private final PartsList parts;
 
   /**
    * Chooses the steps.
@@ -39,7 +39,7 @@ public final class PlanMaker {
    * @param table the steps there are
    * @param decision the decisions on the job
    * @param figures the figures of its wheel ends
-   * @param otherEnds the ends of axles that are not in the job and that its work reaches
+   * @param parts its parts list
    */
   public PlanMaker(
       BrakeJob job,
@@ -47,8 +47,8 @@ public final class PlanMaker {
       StepTable table,
       JobDecision decision,
       List<WheelEndFigures> figures,
-      List<OtherEnd> otherEnds) {
-    this.otherEnds = otherEnds;
+      PartsList parts) {
+    this.parts = parts;
     this.job = job;
     this.tables = tables;
     this.decision = decision;
@@ -66,7 +66,9 @@ public final class PlanMaker {
     List<Spot> order = needs.inOrder();
     Map<Spot, Integer> numbers = new LinkedHashMap<>();
     order.forEach(spot -> numbers.put(spot, numbers.size() + 1));
-    StepWriter writer = new StepWriter(site, selection, needs, stops, tables.limits(), numbers);
+    StepWriter writer =
+        new StepWriter(
+            site, selection, needs, stops, tables.limits(), numbers, parts.comingOffAgain());
     Details details =
         new Details(selection, stops, tables.ruleSets().testPressure(job.ruleSet()), numbers);
     List<WorkStep> steps = new ArrayList<>();
@@ -82,7 +84,7 @@ public final class PlanMaker {
         decision.scope(),
         cautions(steps),
         stops(numbers),
-        otherEnds,
+        parts.otherEnds(),
         toState(numbers),
         steps);
   }

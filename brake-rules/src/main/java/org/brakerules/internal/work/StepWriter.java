@@ -35,6 +35,7 @@ final class StepWriter {
   private final Stops stops;
   private final LimitTable limits;
   private final Map<Spot, Integer> numbers;
+  private final Set<Place> comingOffAgain;
 
   StepWriter(
       Site site,
@@ -42,13 +43,15 @@ final class StepWriter {
       Needs needs,
       Stops stops,
       LimitTable limits,
-      Map<Spot, Integer> numbers) {
+      Map<Spot, Integer> numbers,
+      Set<Place> comingOffAgain) {
     this.site = site;
     this.selection = selection;
     this.needs = needs;
     this.stops = stops;
     this.limits = limits;
     this.numbers = numbers;
+    this.comingOffAgain = comingOffAgain;
   }
 
   /**
@@ -120,14 +123,17 @@ final class StepWriter {
         .orElseThrow();
   }
 
-  private static Use use(EndFacts end, Decision decision) {
+  private Use use(EndFacts end, Decision decision) {
     Place part = decision.part();
     boolean stays = decision.disposition().compareTo(Disposition.UNDECIDED) < 0;
     if (stays && part.kind() == PartKind.SHIM && Reasoning.asksForShims(end)) {
       return Use.CHOSEN;
     }
-    return decision.disposition() == Disposition.REUSE
-            && end.inspected(part).part().condition() == Condition.NEW
+    boolean isNew = end.inspected(part).part().condition() == Condition.NEW;
+    if (stays && isNew && comingOffAgain.contains(part)) {
+      return Use.NEW_ONCE_MORE;
+    }
+    return isNew && decision.disposition() == Disposition.REUSE
         ? Use.INSPECTED_NEW
         : use(decision.disposition());
   }

@@ -84,6 +84,19 @@ class WorkTablesTest {
     assertThat(PARTS.axleSets().entries().map(AxleSetTable.Entry::id)).doesNotHaveDuplicates();
   }
 
+  /** What comes off for another part is used once, so the brake is never said to keep it. */
+  @Test
+  void what_is_used_once_comes_off_for_other_kinds_of_parts() {
+    assertThat(PARTS.usedOnce().entries())
+        .isNotEmpty()
+        .allSatisfy(
+            entry ->
+                assertThat(entry.comesOffFor())
+                    .as(entry.id())
+                    .contains(PartKind.CAMSHAFT_SEAL)
+                    .doesNotContain(entry.part()));
+  }
+
   @Test
   void what_is_asked_for_names_rules_that_replace_the_part() {
     List<Rule> rules = BrakeRules.standard().rules();
