@@ -59,6 +59,21 @@ class WayOutTest {
   }
 
   @Test
+  void thick_grease_leads_to_the_fitting_first_and_not_to_the_hub() {
+    List<String> out =
+        plan(SoundBrake.tube().withHub().with("lining/upper", "greaseSoaked", Sign.SEEN))
+            .stops()
+            .get(0)
+            .wayOut();
+    assertThat(out)
+        .filteredOn(line -> line.startsWith("look for the source: "))
+        .singleElement()
+        .asString()
+        .startsWith("look for the source: grease fitting")
+        .doesNotContain("hub", "wheel seal");
+  }
+
+  @Test
   void a_cam_that_stands_near_its_nose_goes_on_with_the_drum_off_and_no_adjuster_turned() {
     List<String> out =
         plan(SoundBrake.tube()

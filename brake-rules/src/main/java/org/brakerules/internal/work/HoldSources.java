@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.Locale;
 import java.util.Optional;
 import org.brakerules.internal.table.CsvTable;
 import org.brakerules.internal.table.LimitTable;
@@ -23,8 +25,15 @@ final class HoldSources {
    *
    * @param rule the rule that finds it
    * @param at where on the brake; empty if anywhere
+   * @param stated what must have been seen for it, such as {@code oilSoaked}; empty if it does not
+   *     matter
    */
-  record Found(String rule, Optional<Station> at) {
+  record Found(String rule, Optional<Station> at, Optional<String> stated) {
+
+    /** The component of its rule, such as {@code wheel-seal}. */
+    String component() {
+      return rule.replaceAll("-[0-9]+$", "").toLowerCase(Locale.ROOT);
+    }
 
     boolean is(String other, Station station) {
       return rule.equals(other) && at.map(one -> one == station).orElse(true);
@@ -40,7 +49,9 @@ final class HoldSources {
           .computeIfAbsent(row.required("hold"), hold -> new ArrayList<>())
           .add(
               new Found(
-                  row.required("found"), row.optional("station").map(at -> station(row, at))));
+                  row.required("found"),
+                  row.optional("station").map(at -> station(row, at)),
+                  row.optional("stated")));
     }
   }
 
@@ -57,8 +68,22 @@ final class HoldSources {
     return row.known(name, "station", Station::byId, Names.all(Station.class));
   }
 
-  /** The findings that may be the source that a rule holds for. */
-  List<Found> of(String hold) {
-    return List.copyOf(found.getOrDefault(hold, List.of()));
+  /**
+   * The findings that may be the source of holds, the likeliest first. Thick grease does not come
+   * from where thin oil does; where nobody said which it was, all of them may be.
+   *
+   * @param holds the rules that hold
+   * @param seen the properties that were seen
+   */
+  List<Found> of(List<String> holds, Set<String> seen) {
+    List<Found> all =
+        holds.stream()
+            .flatMap(hold -> found.getOrDefault(hold, List.of()).stream())
+            .distinct()
+            .toList();
+    boolean isSaid = all.stream().flatMap(one -> one.stated().stream()).anyMatch(seen::contains);
+    return all.stream()
+        .filter(one -> !isSaid || one.stated().map(seen::contains).orElse(true))
+        .toList();
   }
 }

@@ -7,23 +7,24 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.brakerules.model.decision.Decision;
+import org.brakerules.model.decision.Evidence;
 import org.brakerules.model.decision.JobDecision;
 import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Needed.Task;
 import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.Reason;
-import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 
 /** How work goes on at a wheel end where it stops. */
 final class WayOut {
 
   private static final int LOOKS_SHOWN = 6;
+  private static final String SEEN = "seen";
 
   private final EndFacts end;
   private final Optional<EndFacts> across;
   private final JobDecision decision;
-  private final Set<HoldSources.Found> sources;
+  private final List<HoldSources.Found> sources;
   private final WaysOut waysOut;
 
   WayOut(Stops.StopAt stop, JobDecision decision, StepTable table) {
@@ -32,7 +33,18 @@ final class WayOut {
     this.decision = decision;
     this.waysOut = table.waysOut();
     this.sources =
-        rules().flatMap(rule -> table.holdSources().of(rule).stream()).collect(Collectors.toSet());
+        table.holdSources().of(rules().toList(), seen(end));
+  }
+
+  /** What was seen of the parts on hold, and led to it. */
+  private static Set<String> seen(EndFacts end) {
+    return end.held().stream()
+        .flatMap(held -> held.reason().evidence().stream())
+        .filter(Evidence.Stated.class::isInstance)
+        .map(Evidence.Stated.class::cast)
+        .filter(stated -> stated.value().equals(SEEN))
+        .map(Evidence.Stated::property)
+        .collect(Collectors.toSet());
   }
 
   List<String> lines() {
@@ -94,18 +106,17 @@ final class WayOut {
         + ")";
   }
 
-  /** What is not looked at yet of the parts that can be the source. */
+  /** What is not looked at yet of the parts that can be the source, the likeliest part first. */
   private Stream<String> looks() {
-    return decision.next().stream()
-        .filter(look -> look.part().wheelEnd().equals(end.end().path()))
-        .filter(look -> isOfSource(look.part().kind()))
-        .flatMap(this::look);
-  }
-
-  private boolean isOfSource(PartKind kind) {
     return sources.stream()
-        .map(source -> source.rule().replaceAll("-[0-9]+$", ""))
-        .anyMatch(component -> component.equalsIgnoreCase(kind.id()));
+        .map(HoldSources.Found::component)
+        .distinct()
+        .flatMap(
+            component ->
+                decision.next().stream()
+                    .filter(look -> look.part().wheelEnd().equals(end.end().path()))
+                    .filter(look -> look.part().kind().id().equals(component)))
+        .flatMap(this::look);
   }
 
   private Stream<String> look(NextLook look) {
