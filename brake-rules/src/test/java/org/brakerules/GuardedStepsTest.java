@@ -5,6 +5,9 @@ import static org.brakerules.WorkPlanSteps.ids;
 import static org.brakerules.WorkPlanSteps.plan;
 import static org.brakerules.WorkPlanSteps.step;
 
+import java.util.List;
+import org.brakerules.finalcheck.CheckResult;
+import org.brakerules.model.assembly.AssemblyRecord;
 import org.brakerules.model.layout.Fitted;
 import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Side;
@@ -15,6 +18,8 @@ import org.brakerules.work.Stop;
 import org.brakerules.work.WorkPlan;
 import org.brakerules.work.WorkStep;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What keeps a vehicle from rolling and a spring from flying. */
 class GuardedStepsTest {
@@ -183,5 +188,30 @@ class GuardedStepsTest {
     WorkPlan plan = plan(SoundBrake.tube());
     assertThat(ids(plan)).containsSubsequence("SET-065", "SET-070", "SET-080", "PROVE-010");
     assertThat(step(plan, "SET-080").text()).startsWith("With the parking brakes set tighten");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "chamber, leak, FINAL-310, the spring brake it came with",
+    "hose, bulging, FINAL-320, its own port"
+  })
+  void what_holds_a_spring_back_is_asked_for_at_the_end(
+      String part, String sign, String check, String asked) {
+    SoundBrake brake = SoundBrake.tube();
+    assertThat(checks(brake)).extracting(CheckResult::id).doesNotContain(check);
+    assertThat(checks(brake.with(part, sign, Sign.SEEN)))
+        .filteredOn(one -> one.id().equals(check))
+        .singleElement()
+        .extracting(CheckResult::question)
+        .asString()
+        .contains(asked);
+  }
+
+  private static List<CheckResult> checks(SoundBrake brake) {
+    return BrakeRules.standard()
+        .finalCheck(brake.job(), AssemblyRecord.EMPTY)
+        .places()
+        .get(0)
+        .checks();
   }
 }

@@ -248,7 +248,8 @@ class StepsFollowTheBrakeTest {
         .extracting(part -> part.use())
         .containsExactly(Use.NEW);
     assertThat(ids(plan))
-        .containsSubsequence("TEARDOWN-040", "ASSEMBLE-175", "ASSEMBLE-180", "SET-062", "PROVE-010")
+        .containsSubsequence(
+            "TEARDOWN-040", "TEARDOWN-155", "ASSEMBLE-175", "ASSEMBLE-180", "SET-062", "PROVE-010")
         .doesNotContain("SET-030", "SET-060");
     assertThat(step(plan, "SET-062").passesWhen())
         .contains("the wheel turns free")

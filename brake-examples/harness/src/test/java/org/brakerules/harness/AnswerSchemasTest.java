@@ -108,8 +108,7 @@ class AnswerSchemasTest {
           "part":"axle2/left/  | "part":"axle2/
           """)
   void plan_with_something_else_in_it_is_refused(String written, String instead) {
-    String plan =
-        WorkPlanWriter.write(RULES.plan(JobReader.read(DemoJob.FINISHED_REBUILD.file())));
+    String plan = WorkPlanWriter.write(RULES.plan(JobReader.read(DemoJob.FINISHED_REBUILD.file())));
 
     assertThat(plan).contains(written);
     assertThat(errors(AnswerSchemas.plan(), plan.replace(written, instead))).isNotEmpty();

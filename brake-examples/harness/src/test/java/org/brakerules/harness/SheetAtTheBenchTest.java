@@ -58,11 +58,17 @@ class SheetAtTheBenchTest {
 
   @Test
   void of_several_axles_those_not_worked_on_stay_on_their_wheels() throws Exception {
-    String several = "work them one after the other: while one is raised the others stay on";
+    String several = "one after the other, the others on their wheels, chocked";
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .contains("this plan raises tractor/axle1, tractor/axle2, trailer/axle1")
         .contains(several);
     assertThat(text(page("clean-reline", "axle2-left"))).doesNotContain(several);
+  }
+
+  @Test
+  void the_rod_of_a_chamber_that_is_replaced_does_not_go_back() throws Exception {
+    assertThat(text(page("damaged-spring-brake", "axle3-left")))
+        .contains("push rod: new part. Comes with the new chamber, as one unit.");
   }
 
   @Test

@@ -24,8 +24,7 @@ final class Details {
   private static final String SHIMS = "end-play.shims";
 
   private static final String ONE_AFTER_THE_OTHER =
-      "where these are all its axles work them one after the other: while one is raised the others"
-          + " stay on their wheels, chocked";
+      "where these are all its axles: one after the other, the others on their wheels, chocked";
 
   private final Selection selection;
   private final Stops stops;

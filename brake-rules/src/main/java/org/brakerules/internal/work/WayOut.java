@@ -32,8 +32,7 @@ final class WayOut {
     this.across = stop.across();
     this.decision = decision;
     this.waysOut = table.waysOut();
-    this.sources =
-        table.holdSources().of(rules().toList(), seen(end));
+    this.sources = table.holdSources().of(rules().toList(), seen(end));
   }
 
   /** What was seen of the parts on hold, and led to it. */

@@ -41,7 +41,9 @@ final class ProcessSections {
     lines.add("loaded", series.of(RetainedHeap.LOADED, MEGA), "MB");
     lines.add("after the first decision", series.of(RetainedHeap.DECIDED, MEGA), "MB");
     lines.add("with all rules put together", series.of(RetainedHeap.WHOLE, MEGA), "MB");
-    return lines.under("Heap", "What a collection leaves of the rule base. The first decision puts together the rules at"
+    return lines.under(
+        "Heap",
+        "What a collection leaves of the rule base. The first decision puts together the rules at"
             + " stake in its job, later ones all of them.");
   }
 

@@ -17,7 +17,8 @@ import org.brakerules.parts.WheelEndParts;
 
 /**
  * What becomes of each part as a picture shows it. A good part need not go back as it is: a shim
- * comes out for another, and a shoe is relined or exchanged for its worn lining.
+ * comes out for another, a shoe is relined or exchanged for its worn lining, and a rod or a spring
+ * brake goes with its chamber.
  */
 final class Marks {
 
@@ -47,10 +48,14 @@ final class Marks {
   }
 
   List<Mark> of(List<Decision> decisions) {
-    return decisions.stream().map(this::of).toList();
+    boolean chamberGoes =
+        decisions.stream()
+            .filter(one -> one.part().kind() == PartKind.CHAMBER)
+            .anyMatch(one -> Mark.of(one) == Mark.REPLACE);
+    return decisions.stream().map(one -> of(one, chamberGoes)).toList();
   }
 
-  private Mark of(Decision decision) {
+  private Mark of(Decision decision, boolean chamberGoes) {
     Mark mark = Mark.of(decision);
     if (mark != Mark.REUSE && mark != Mark.CLEAN) {
       return mark;
@@ -59,6 +64,7 @@ final class Marks {
       return Mark.IN_PLACE;
     }
     return switch (decision.part().kind()) {
+      case PUSH_ROD, SPRING_BRAKE -> chamberGoes ? Mark.REPLACE : mark;
       case SHOE -> shoesOrdered ? Mark.EXCHANGE : mark;
       case SHIM -> decision.part().station() == Station.SPLINE_END ? shim(mark) : mark;
       default -> mark;
