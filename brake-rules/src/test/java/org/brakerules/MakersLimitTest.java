@@ -3,6 +3,7 @@ package org.brakerules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import org.brakerules.model.decision.CheckStatus;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Evidence.Measured;
@@ -58,6 +59,29 @@ class MakersLimitTest {
     assertThat(failed(rod, ANGLE)).isEqualTo(beyond);
     assertThat(rod.passed()).hasSize(beyond ? 0 : 1);
     assertThat(rod.disposition()).isEqualTo(beyond ? Disposition.ADJUST : Disposition.REUSE);
+  }
+
+  @Test
+  void a_reading_without_any_limit_is_told_as_measured_and_judged_by_nobody() {
+    Decision rod = angle("96 deg", SoundBrake.tube());
+    assertThat(rod.disposition()).isEqualTo(Disposition.REUSE);
+    assertThat(rod.passed()).isEmpty();
+    assertThat(rod.withoutLimit())
+        .singleElement()
+        .satisfies(
+            check -> {
+              assertThat(check.limitId()).isEqualTo(ANGLE);
+              assertThat(check.status()).isEqualTo(CheckStatus.NO_LIMIT);
+              assertThat(check.reading().orElseThrow().written()).isEqualTo("96 deg");
+            });
+    assertThat(angle("94 deg", SoundBrake.tube().makersLimit(ANGLE, "95 deg")).withoutLimit())
+        .isEmpty();
+    assertThat(
+            SoundBrake.tube()
+                .notMeasured("push-rod", "angleApplied")
+                .decision("push-rod")
+                .withoutLimit())
+        .isEmpty();
   }
 
   /** A law holds beside the maker's figure only in the rule set whose law it is. */

@@ -15,7 +15,7 @@ import org.brakerules.model.reading.Reading;
  * @param status how the reading stands
  * @param limit the limit in force; empty if none is known
  * @param reading the reading that decided: the worst of those the limit accepts, or the one it does
- *     not accept; empty if none was taken
+ *     not accept; where no limit is known the first that was taken; empty if none was
  * @param margin how far inside the limit the reading is, or how far beyond, never negative; empty
  *     if there is nothing to compare
  */

@@ -13,6 +13,7 @@ import org.brakerules.model.part.Place;
  * @param reasons every reason, the gravest first
  * @param needed what must still be looked at, measured or stated
  * @param passed every reading inside its limit, with its margin
+ * @param withoutLimit every reading for which no limit is in force, so that nobody judged it
  * @param lookedAt every point whose sign was looked for and not seen
  */
 public record Decision(
@@ -23,6 +24,7 @@ public record Decision(
     List<Reason> reasons,
     List<Needed> needed,
     List<Check> passed,
+    List<Check> withoutLimit,
     List<String> lookedAt) {
 
   /** Keeps its own copies of the lists. */
@@ -30,6 +32,7 @@ public record Decision(
     reasons = List.copyOf(reasons);
     needed = List.copyOf(needed);
     passed = List.copyOf(passed);
+    withoutLimit = List.copyOf(withoutLimit);
     lookedAt = List.copyOf(lookedAt);
   }
 

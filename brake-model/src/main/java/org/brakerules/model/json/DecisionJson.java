@@ -57,6 +57,7 @@ final class DecisionJson {
     fields.texts("actions", decision.actions());
     fields.objects("needed", decision.needed(), this::needed);
     fields.objects("passed", decision.passed(), this::check);
+    fields.objects("withoutLimit", decision.withoutLimit(), this::check);
     fields.texts("lookedAt", decision.lookedAt());
   }
 

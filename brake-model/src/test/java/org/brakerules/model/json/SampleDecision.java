@@ -121,6 +121,7 @@ final class SampleDecision {
                 List.of(),
                 Scope.WHEEL_ON)),
         List.of(),
+        List.of(),
         List.of("camshaft.crack"));
   }
 
@@ -163,6 +164,7 @@ final class SampleDecision {
                         BUSHING, Contradiction.JOURNAL_IN_BORE, "1.502 in", "1.501 in")),
                 List.of(PLAY_LIMIT.source(), PRACTICE))),
         List.of(),
+        List.of(),
         List.of(
             new Check(
                 BUSHING,
@@ -170,7 +172,7 @@ final class SampleDecision {
                 "camshaft-bushing.bore.max",
                 CheckStatus.NO_LIMIT,
                 Optional.empty(),
-                Optional.empty(),
+                Optional.of(over),
                 Optional.empty())),
         List.of());
   }

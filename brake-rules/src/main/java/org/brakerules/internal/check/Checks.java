@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.brakerules.calc.trust.Instrument;
 import org.brakerules.internal.table.LimitRow;
 import org.brakerules.internal.table.LimitTable;
+import org.brakerules.internal.table.Property;
 import org.brakerules.internal.table.Subject;
 import org.brakerules.internal.table.Tables;
 import org.brakerules.internal.table.TestPressure;
@@ -163,14 +164,17 @@ public final class Checks {
     }
   }
 
+  /** What was measured is told all the same: nobody may take it for good, or for not measured. */
   private Check withoutLimit(String id, Part part) {
+    Property property = table.rows(id).get(0).property();
+    List<? extends Reading<?>> readings = ((Measurement<?>) property.valueOf(part)).readings();
     return new Check(
         part.place(),
-        table.first(id).map(Limit::property).orElseThrow(),
+        property.name(),
         id,
         CheckStatus.NO_LIMIT,
         Optional.empty(),
-        Optional.empty(),
+        readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(0)),
         Optional.empty());
   }
 

@@ -152,6 +152,7 @@ public final class DecisionMaker {
         underTheLaw,
         needed,
         part.checks(CheckStatus.WITHIN),
+        part.withoutLimit(),
         lookedAt(part, points));
   }
 

@@ -34,6 +34,24 @@ public record InspectedPart(Subject subject, boolean inspected, List<Check> chec
     return those(check -> check.status() == status);
   }
 
+  /** Readings of properties that no limit in force speaks of. */
+  List<Check> withoutLimit() {
+    return those(
+        check ->
+            check.status() == CheckStatus.NO_LIMIT
+                && check.reading().isPresent()
+                && !isLimited(check.property()));
+  }
+
+  private boolean isLimited(String property) {
+    for (Check check : checks) {
+      if (check.limit().isPresent() && check.property().equals(property)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private List<Check> those(Predicate<Check> wanted) {
     List<Check> found = List.of();
     for (Check check : checks) {

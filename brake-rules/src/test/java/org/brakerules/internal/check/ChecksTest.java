@@ -136,6 +136,7 @@ class ChecksTest {
     assertThat(checks).hasSize(1);
     assertThat(checks.get(0).status()).isEqualTo(CheckStatus.NO_LIMIT);
     assertThat(checks.get(0).limit()).isEmpty();
+    assertThat(checks.get(0).reading().orElseThrow().written()).isEqualTo("0.001 in");
     assertThat(
             String.join(
                 ";",

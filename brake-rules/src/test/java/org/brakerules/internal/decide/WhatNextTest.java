@@ -207,6 +207,14 @@ class WhatNextTest {
   private static Decision decision(
       Place part, Disposition disposition, boolean hold, List<Needed> needed) {
     return new Decision(
-        part, disposition, hold, RoadAnswer.SILENT, List.of(), needed, List.of(), List.of());
+        part,
+        disposition,
+        hold,
+        RoadAnswer.SILENT,
+        List.of(),
+        needed,
+        List.of(),
+        List.of(),
+        List.of());
   }
 }

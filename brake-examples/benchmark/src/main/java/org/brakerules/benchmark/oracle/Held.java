@@ -1,7 +1,9 @@
 package org.brakerules.benchmark.oracle;
 
+import java.util.List;
 import java.util.Optional;
 import org.brakerules.model.decision.CheckStatus;
+import org.brakerules.model.reading.Reading;
 
 /**
  * A check as the oracle works with it.
@@ -10,7 +12,9 @@ import org.brakerules.model.decision.CheckStatus;
  */
 record Held(Limit limit, OracleCheck check, boolean hangs) {
 
-  static Held withoutFigure(Limit limit, boolean hangs) {
+  /** What was measured is told though nothing is known to hold it against: the first reading. */
+  static Held withoutFigure(Limit limit, Facts part, boolean hangs) {
+    List<? extends Reading<?>> readings = part.measurement(limit.property()).readings();
     return new Held(
         limit,
         new OracleCheck(
@@ -18,7 +22,7 @@ record Held(Limit limit, OracleCheck check, boolean hangs) {
             CheckStatus.NO_LIMIT,
             Optional.empty(),
             Optional.empty(),
-            Optional.empty(),
+            readings.isEmpty() ? Optional.empty() : Optional.of(readings.get(0)),
             Optional.empty()),
         hangs);
   }

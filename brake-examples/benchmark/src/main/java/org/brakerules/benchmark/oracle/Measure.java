@@ -66,7 +66,7 @@ final class Measure {
               limit, scale.hold(limit, likely(limit, row), makers.value(), part), fitting.hangs()));
     }
     if (into.size() == before || (makers != null && fitting.isLawOpen())) {
-      into.add(Held.withoutFigure(limit, fitting.hangs()));
+      into.add(Held.withoutFigure(limit, part, fitting.hangs()));
     }
   }
 

@@ -13,8 +13,8 @@ import org.brakerules.model.reading.Reading;
  * @param status how they stand
  * @param side the side of the figure on which a reading passes; empty if no figure is known
  * @param figure the figure; empty if none is known
- * @param reading the reading that decided: the worst of those that count, or the first if none
- *     does; empty if none was taken or no figure is known
+ * @param reading the reading that decided: the worst of those that count, or the first if none does
+ *     or no figure is known; empty if none was taken
  * @param margin how far from the figure it is, never negative; empty if none counts
  */
 public record OracleCheck(

@@ -111,6 +111,10 @@ final class PartNotes {
 
   private void good() {
     decision.passed().forEach(check -> line("Measured", ReadingInWords.of(check)));
+    decision.withoutLimit().stream()
+        .map(ReadingInWords::of)
+        .distinct()
+        .forEach(words -> line("Measured", words));
     if (!decision.lookedAt().isEmpty()) {
       String looks =
           decision.lookedAt().stream().map(PartNotes::look).collect(Collectors.joining(", "));

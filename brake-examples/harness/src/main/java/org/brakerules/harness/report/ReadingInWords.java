@@ -32,7 +32,7 @@ final class ReadingInWords {
 
   private String inWords() {
     String read = check.reading().map(ReadingInWords::read).orElse("not measured");
-    String limit = check.limit().map(this::limit).orElse("no limit known");
+    String limit = check.limit().map(this::limit).orElse("no limit under this rule set");
     String margin = check.margin().map(this::margin).orElse("");
     return check.propertyInWords() + " " + read + "; " + limit + margin;
   }

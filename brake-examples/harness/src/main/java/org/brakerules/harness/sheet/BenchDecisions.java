@@ -104,6 +104,7 @@ final class BenchDecisions {
         List.of(reason),
         decision.needed(),
         decision.passed(),
+        decision.withoutLimit(),
         decision.lookedAt());
   }
 }
