@@ -259,8 +259,9 @@ class PartsListTest {
       for (String item :
           List.of("clevis", "adjuster-link", "clevis-pin-small", "cotter-pin-small")) {
         assertThat(line(list, end, item).handling()).as(item).isEqualTo(Handling.ORDER);
+        assertThat(line(list, end, item).amount().inWords()).isEqualTo("1, count and confirm");
       }
-      assertThat(line(list, end, "clevis").amount().inWords()).isEqualTo("1, count and confirm");
+      assertThat(line(list, end, "clevis-pin-large").handling()).isNotEqualTo(Handling.ORDER);
       assertThat(line(list, end, "adjuster-link").amount().confirm())
           .contains("a linked automatic adjuster has a link to the clevis");
     }

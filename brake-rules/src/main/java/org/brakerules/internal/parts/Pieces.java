@@ -13,7 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
-import org.brakerules.model.reading.Station;
+import org.brakerules.parts.Amount;
 import org.brakerules.parts.Ground;
 import org.brakerules.parts.Ground.Kind;
 import org.brakerules.parts.Handling;
@@ -93,14 +93,19 @@ final class Pieces {
     while (!ordered.isEmpty()) {
       Place place = ordered.remove();
       for (Quantity needed : quantities.neededWith(handled.end().subject(place))) {
-        need(place, needed).ifPresent(ordered::add);
+        need(place, renewed.contains(place) ? needed.as(amount(place)) : needed)
+            .ifPresent(ordered::add);
       }
     }
   }
 
+  private Amount amount(Place place) {
+    return Objects.requireNonNull(pieces.get(place.toString())).amount();
+  }
+
   /** Adds what a new part needs; gives the place of a part that becomes new by it. */
   private Optional<Place> need(Place caller, Quantity needed) {
-    Optional<Place> place = needed.item().part().map(kind -> placeOf(kind, caller));
+    Optional<Place> place = needed.item().part().map(kind -> placeOf(needed.item(), kind, caller));
     String key = place.map(Place::toString).orElseGet(needed.item()::id);
     Piece calling = Objects.requireNonNull(pieces.get(caller.toString()));
     List<Ground> grounds = grounds(needed, caller, calling);
@@ -131,13 +136,17 @@ final class Pieces {
     return Stream.concat(Stream.of(with), calling.grounds().stream()).toList();
   }
 
-  /** The part of a kind that belongs to a part: at its station, where the kind has that. */
-  private static Place placeOf(PartKind kind, Place caller) {
-    Station station =
-        kind.stations().contains(caller.station())
-            ? caller.station()
-            : kind.stations().iterator().next();
-    return caller.wheelEnd().place(kind, station);
+  /** Where the item belongs: at the station of the part that calls for it, or at its own. */
+  private Place placeOf(Item item, PartKind kind, Place caller) {
+    if (kind.stations().contains(caller.station())) {
+      return caller.wheelEnd().place(kind, caller.station());
+    }
+    List<Place> places =
+        kind.stations().stream().map(station -> caller.wheelEnd().place(kind, station)).toList();
+    return places.stream()
+        .filter(place -> quantities.of(handled.end().subject(place)).item().equals(item))
+        .findFirst()
+        .orElse(places.get(0));
   }
 
   private void buyApartWhatComesWithNothing() {

@@ -35,6 +35,18 @@ record Quantity(
         id, item, new Amount(0, List.of(why)), comesWith, minimumSet, salvage, settled);
   }
 
+  /** The same pieces, as uncertain as those they go with. */
+  Quantity as(Amount other) {
+    return new Quantity(
+        id,
+        item,
+        amount.plus(new Amount(0, other.confirm())),
+        comesWith,
+        minimumSet,
+        salvage,
+        settled);
+  }
+
   static Quantity certain(QuantityRow row) {
     return new Quantity(
         row.id(), row.item(), row.amount(), row.comesWith(), row.minimumSet(), row.salvage(), true);
