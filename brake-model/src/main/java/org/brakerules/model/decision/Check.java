@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.quantity.Quantity;
 import org.brakerules.model.reading.Reading;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One reading held against one limit.
@@ -27,6 +28,24 @@ public record Check(
     Optional<LimitInForce> limit,
     Optional<Reading<?>> reading,
     Optional<Quantity<?>> margin) {
+
+  /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Check that
+        && part.equals(that.part)
+        && property.equals(that.property)
+        && limitId.equals(that.limitId)
+        && status == that.status
+        && limit.equals(that.limit)
+        && reading.equals(that.reading)
+        && margin.equals(that.margin);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * part.hashCode() + limitId.hashCode()) + property.hashCode();
+  }
 
   /** The property in words, such as {@code radial play}. */
   public String propertyInWords() {

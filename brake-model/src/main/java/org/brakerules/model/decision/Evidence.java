@@ -5,6 +5,7 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.part.WheelEndPath;
 import org.brakerules.model.reading.Contradiction;
+import org.jspecify.annotations.Nullable;
 
 /** What a reason rests on. */
 public sealed interface Evidence {
@@ -16,7 +17,22 @@ public sealed interface Evidence {
    * @param property the property, such as {@code crack}
    * @param value what was stated, such as {@code seen}
    */
-  record Stated(Place part, String property, String value) implements Evidence {}
+  record Stated(Place part, String property, String value) implements Evidence {
+
+    /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Stated that
+          && part.equals(that.part)
+          && property.equals(that.property)
+          && value.equals(that.value);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * part.hashCode() + property.hashCode()) + value.hashCode();
+    }
+  }
 
   /**
    * Something stated of the layout of the brake.
@@ -25,14 +41,41 @@ public sealed interface Evidence {
    * @param property the property, such as {@code camshaftHand}
    * @param value what was stated, such as {@code right}
    */
-  record Built(WheelEndPath wheelEnd, String property, String value) implements Evidence {}
+  record Built(WheelEndPath wheelEnd, String property, String value) implements Evidence {
+
+    /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Built that
+          && wheelEnd.equals(that.wheelEnd)
+          && property.equals(that.property)
+          && value.equals(that.value);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * wheelEnd.hashCode() + property.hashCode()) + value.hashCode();
+    }
+  }
 
   /**
    * A reading against its limit.
    *
    * @param check the reading and the limit
    */
-  record Measured(Check check) implements Evidence {}
+  record Measured(Check check) implements Evidence {
+
+    /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Measured that && check.equals(that.check);
+    }
+
+    @Override
+    public int hashCode() {
+      return check.hashCode();
+    }
+  }
 
   /**
    * Another part of the wheel end that is replaced.

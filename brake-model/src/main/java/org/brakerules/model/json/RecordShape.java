@@ -8,7 +8,6 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -152,8 +151,11 @@ final class RecordShape<R extends Record> {
   private static <R extends Record> Constructor<R> canonicalConstructor(
       Class<R> type, RecordComponent[] components) {
     try {
-      return type.getConstructor(
-          Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+      Class<?>[] types = new Class<?>[components.length];
+      for (int i = 0; i < types.length; i++) {
+        types[i] = components[i].getType();
+      }
+      return type.getConstructor(types);
     } catch (NoSuchMethodException e) {
       throw new IllegalStateException(type + " is no public record.", e);
     }

@@ -19,7 +19,7 @@ final class Shown {
 
   /** The text with everything that cannot be seen, or would break the line, escaped. */
   static String plain(String text) {
-    if (text.codePoints().allMatch(Shown::isVisible)) {
+    if (isVisible(text)) {
       return text;
     }
     StringBuilder shown = new StringBuilder();
@@ -39,8 +39,21 @@ final class Shown {
     return shown.toString();
   }
 
+  /** Whether every character takes its place on the line and nothing else. */
+  static boolean isVisible(String text) {
+    int place = 0;
+    while (place < text.length()) {
+      int character = text.codePointAt(place);
+      if (!isVisible(character)) {
+        return false;
+      }
+      place += Character.charCount(character);
+    }
+    return true;
+  }
+
   /** Whether the character takes its place on the line and nothing else. */
-  static boolean isVisible(int character) {
+  private static boolean isVisible(int character) {
     return switch (Character.getType(character)) {
       case Character.CONTROL,
           Character.FORMAT,

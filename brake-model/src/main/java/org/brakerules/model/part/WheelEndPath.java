@@ -1,6 +1,5 @@
 package org.brakerules.model.part;
 
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,10 +22,6 @@ public record WheelEndPath(String unit, int axle, Side side) implements Comparab
   private static final Pattern TEXT =
       Pattern.compile("(?:([a-z][a-z0-9-]*)/)?axle([1-9][0-9]?)/(left|right)");
   private static final Pattern UNIT = Pattern.compile("|[a-z][a-z0-9-]{0,39}");
-  private static final Comparator<WheelEndPath> ORDER =
-      Comparator.comparing(WheelEndPath::unit)
-          .thenComparing(WheelEndPath::axle)
-          .thenComparing(WheelEndPath::side);
 
   /**
    * Checks the parts of the name.
@@ -110,7 +105,10 @@ public record WheelEndPath(String unit, int axle, Side side) implements Comparab
 
   @Override
   public int compareTo(WheelEndPath other) {
-    return ORDER.compare(this, other);
+    if (!unit.equals(other.unit)) {
+      return unit.compareTo(other.unit);
+    }
+    return axle == other.axle ? side.compareTo(other.side) : Integer.compare(axle, other.axle);
   }
 
   /** The text form, such as {@code tractor/axle2/left}. */

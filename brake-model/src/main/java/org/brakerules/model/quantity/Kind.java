@@ -49,12 +49,22 @@ record Kind<U extends Unit<?>>(String name, String example, List<U> units, List<
 
   /** The kind whose unit has this symbol. */
   static Optional<Kind<?>> ofSymbol(String symbol) {
-    return ALL.stream().filter(kind -> kind.unit(symbol).isPresent()).findFirst();
+    for (Kind<?> kind : ALL) {
+      if (kind.unit(symbol).isPresent()) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The unit of this kind with this symbol, upper and lower case as written. */
   Optional<U> unit(String symbol) {
-    return units.stream().filter(unit -> unit.symbol().equals(symbol)).findFirst();
+    for (U unit : units) {
+      if (unit.symbol().equals(symbol)) {
+        return Optional.of(unit);
+      }
+    }
+    return Optional.empty();
   }
 
   List<String> symbols() {

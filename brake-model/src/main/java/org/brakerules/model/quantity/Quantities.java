@@ -1,28 +1,7 @@
 package org.brakerules.model.quantity;
 
-import java.util.Map;
-import java.util.function.Function;
-
 /** Reads a quantity whose kind is known only when the program runs, as in a table of limits. */
 public final class Quantities {
-
-  private static final Map<Class<?>, Function<String, Quantity<?>>> PARSERS =
-      Map.of(
-          Length.class, Length::parse,
-          Force.class, Force::parse,
-          Torque.class, Torque::parse,
-          Pressure.class, Pressure::parse,
-          Angle.class, Angle::parse,
-          Share.class, Share::parse);
-
-  private static final Map<Kind<?>, Function<String, Quantity<?>>> PARSERS_BY_KIND =
-      Map.of(
-          Kind.LENGTH, Length::parse,
-          Kind.FORCE, Force::parse,
-          Kind.TORQUE, Torque::parse,
-          Kind.PRESSURE, Pressure::parse,
-          Kind.ANGLE, Angle::parse,
-          Kind.SHARE, Share::parse);
 
   private Quantities() {}
 
@@ -37,7 +16,22 @@ public final class Quantities {
         Kind.ofSymbol(symbol)
             .or(() -> Spelling.symbolMeantBy(symbol).flatMap(Kind::ofSymbol))
             .orElse(Kind.ANY);
-    return PARSERS_BY_KIND.getOrDefault(kind, Quantities::refuse).apply(text);
+    return parse(kind, text);
+  }
+
+  private static Quantity<?> parse(Kind<?> kind, String text) {
+    if (kind.equals(Kind.LENGTH)) {
+      return Length.parse(text);
+    } else if (kind.equals(Kind.FORCE)) {
+      return Force.parse(text);
+    } else if (kind.equals(Kind.TORQUE)) {
+      return Torque.parse(text);
+    } else if (kind.equals(Kind.PRESSURE)) {
+      return Pressure.parse(text);
+    } else if (kind.equals(Kind.ANGLE)) {
+      return Angle.parse(text);
+    }
+    return kind.equals(Kind.SHARE) ? Share.parse(text) : refuse(text);
   }
 
   private static Quantity<?> refuse(String text) {
@@ -53,11 +47,24 @@ public final class Quantities {
    * @throws IllegalArgumentException if the type is {@link Quantity} itself
    */
   public static <Q extends Quantity<Q>> Q parse(Class<Q> type, String text) {
-    Function<String, Quantity<?>> parser = PARSERS.get(type);
-    if (parser == null) {
-      throw new IllegalArgumentException(
-          type.getName() + " is not one kind of quantity. Give one, such as Length.class.");
+    return type.cast(parse(kind(type), text));
+  }
+
+  private static Kind<?> kind(Class<?> type) {
+    if (type == Length.class) {
+      return Kind.LENGTH;
+    } else if (type == Force.class) {
+      return Kind.FORCE;
+    } else if (type == Torque.class) {
+      return Kind.TORQUE;
+    } else if (type == Pressure.class) {
+      return Kind.PRESSURE;
+    } else if (type == Angle.class) {
+      return Kind.ANGLE;
+    } else if (type == Share.class) {
+      return Kind.SHARE;
     }
-    return type.cast(parser.apply(text));
+    throw new IllegalArgumentException(
+        type.getName() + " is not one kind of quantity. Give one, such as Length.class.");
   }
 }
