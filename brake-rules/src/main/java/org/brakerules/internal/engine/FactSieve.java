@@ -1,9 +1,11 @@
 package org.brakerules.internal.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -51,7 +53,13 @@ final class FactSieve {
     }
 
     private static int[] numbers(List<Integer> patterns) {
-      return patterns.stream().mapToInt(Integer::intValue).distinct().toArray();
+      int[] numbers = new int[patterns.size()];
+      int found = 0;
+      for (int pattern : new LinkedHashSet<>(patterns)) {
+        numbers[found] = pattern;
+        found++;
+      }
+      return Arrays.copyOf(numbers, found);
     }
   }
 

@@ -23,6 +23,7 @@ import org.brakerules.model.quantity.QuantityFormatException;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Moment;
 import org.brakerules.model.reading.Station;
+import org.jspecify.annotations.Nullable;
 
 /** All limits of the rule base. */
 public final class LimitTable {
@@ -41,7 +42,19 @@ public final class LimitTable {
    * @param number the number of turns up to and on them
    * @param ruleSet the rule set under which they are
    */
-  private record Span(int number, RuleSet ruleSet) {}
+  private record Span(int number, RuleSet ruleSet) {
+
+    /** Written out, as is its hash: what Java makes for a record is put together at first use. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Span that && number == that.number && ruleSet.equals(that.ruleSet);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * number + ruleSet.hashCode();
+    }
+  }
 
   LimitTable(List<Row> rows, List<Row> comparisons, SourceTable sources, RuleSetTable ruleSets) {
     List<LimitRow> written = rows.stream().map(row -> read(row, sources, ruleSets)).toList();

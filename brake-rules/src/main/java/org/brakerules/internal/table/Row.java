@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.brakerules.model.text.NearestName;
 
 /**
@@ -18,6 +20,8 @@ import org.brakerules.model.text.NearestName;
  * @param cells the text of each column
  */
 public record Row(String resource, int line, Map<String, String> cells) {
+
+  private static final Pattern DAY = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
 
   /**
    * The cell of a column, which may be empty.
@@ -88,9 +92,21 @@ public record Row(String resource, int line, Map<String, String> cells) {
     return new RuleBaseException(resource + " line " + line + ": " + what + ".");
   }
 
+  /** The parser for all forms of dates takes longer to set up than all tables to read. */
+  private static LocalDate day(String cell) {
+    Matcher day = DAY.matcher(cell);
+    if (!day.matches()) {
+      throw new DateTimeException(cell);
+    }
+    return LocalDate.of(
+        Integer.parseInt(day.group(1)),
+        Integer.parseInt(day.group(2)),
+        Integer.parseInt(day.group(3)));
+  }
+
   private LocalDate parseDate(String cell) {
     try {
-      return LocalDate.parse(cell);
+      return day(cell);
     } catch (DateTimeException e) {
       throw new RuleBaseException(
           resource + " line " + line + ": \"" + cell + "\" is no date; write 2026-11-20.", e);
