@@ -1,6 +1,8 @@
 package org.brakerules.harness;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.brakerules.BrakeRules;
 import org.brakerules.compare.RuleSetComparison;
@@ -61,6 +63,28 @@ final class DecideCommand implements Callable<Integer> {
 
   DecideCommand(Terminal terminal) {
     this.terminal = terminal;
+  }
+
+  /**
+   * One file to be decided, as JSON or not: the call that waits longest for the parser of options,
+   * and has nothing in it that could be mistaken. Empty for every other command line.
+   */
+  static Optional<DecideCommand> plain(Terminal terminal, String... args) {
+    List<String> rest = new ArrayList<>(List.of(args));
+    boolean isDecide = !rest.isEmpty() && rest.remove(0).equals("decide");
+    boolean asJson = rest.remove("--json");
+    if (!isDecide || rest.size() != 1 || !isPlain(rest.get(0))) {
+      return Optional.empty();
+    }
+    DecideCommand command = new DecideCommand(terminal);
+    command.files = rest;
+    command.json = asJson;
+    return Optional.of(command);
+  }
+
+  /** Not an option, a file of options, or a text in quotes that the parser would take off. */
+  private static boolean isPlain(String argument) {
+    return !argument.isEmpty() && "-@\"'".indexOf(argument.charAt(0)) < 0;
   }
 
   @Override

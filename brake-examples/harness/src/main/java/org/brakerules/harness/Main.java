@@ -11,15 +11,16 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Main {
 
   private final Terminal terminal;
-  private final BrakeCommand brake;
-  private final CommandLine commandLine;
+  private final BrakeCommand brake = new BrakeCommand();
 
-  private Main(Terminal terminal, String... args) {
+  private Main(Terminal terminal) {
     this.terminal = terminal;
-    this.brake = new BrakeCommand();
-    this.commandLine = new CommandLine(brake);
+  }
+
+  private CommandLine commandLine(String... args) {
+    CommandLine commandLine = new CommandLine(brake);
     Commands.add(commandLine, terminal, List.of(args));
-    commandLine
+    return commandLine
         .setOut(terminal.out())
         .setErr(terminal.err())
         .setUsageHelpWidth(100)
@@ -35,7 +36,7 @@ public final class Main {
 
   /** Runs one command and gives its exit code. */
   static int run(Terminal terminal, String... args) {
-    return new Main(terminal, args).run(args);
+    return new Main(terminal).run(args);
   }
 
   private int run(String... args) {
@@ -49,9 +50,10 @@ public final class Main {
 
   private int execute(String... args) {
     try {
-      return commandLine.execute(args);
-    } catch (LinkageError mistakeWhileLoading) {
-      return internalFailure(mistakeWhileLoading);
+      Optional<DecideCommand> plain = DecideCommand.plain(terminal, args);
+      return plain.isPresent() ? plain.get().call() : commandLine(args).execute(args);
+    } catch (RuntimeException | LinkageError mistake) {
+      return internalFailure(mistake);
     }
   }
 

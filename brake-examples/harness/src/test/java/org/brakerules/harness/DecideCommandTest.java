@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DecideCommandTest {
 
@@ -29,6 +30,45 @@ class DecideCommandTest {
 
     assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.err()).isEmpty();
+  }
+
+  /**
+   * One file alone goes past the parser of options, which every other command line goes through.
+   */
+  @Test
+  void one_file_is_answered_as_the_parser_of_options_would_have_it_answered() {
+    String missing = folder.resolve("missing.json").toString();
+
+    assertThat(CommandLineRun.of("decide", WORN))
+        .isEqualTo(CommandLineRun.of("decide", "--color", "auto", WORN));
+    assertThat(CommandLineRun.of("decide", WORN, "--json"))
+        .isEqualTo(CommandLineRun.of("decide", "--json", WORN))
+        .isEqualTo(CommandLineRun.of("decide", "--json", "--color", "auto", WORN));
+    assertThat(CommandLineRun.of("decide", missing))
+        .isEqualTo(CommandLineRun.of("decide", "--color", "auto", missing));
+    assertThat(CommandLineRun.of("decide", missing).exitCode()).isEqualTo(4);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "decide",
+        "decide --json",
+        "decide -",
+        "decide -h",
+        "decide --help",
+        "decide @files",
+        "decide job.json --stacktrace",
+        "decide job.json other.json",
+        "decide --json --json job.json",
+        "plan job.json",
+        "--version"
+      })
+  void every_other_command_line_goes_through_the_parser_of_options(String line) {
+    Terminal terminal = Terminal.ofThisProcess();
+
+    assertThat(DecideCommand.plain(terminal, line.split(" "))).isEmpty();
+    assertThat(DecideCommand.plain(terminal, "decide", "job.json")).isPresent();
   }
 
   @Test
