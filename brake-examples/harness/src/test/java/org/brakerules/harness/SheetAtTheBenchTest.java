@@ -58,7 +58,8 @@ class SheetAtTheBenchTest {
 
   @Test
   void of_several_axles_those_not_worked_on_stay_on_their_wheels() throws Exception {
-    String several = "one after the other, the others on their wheels, chocked";
+    String several =
+        "where these are all its axles stop here: a plan for each, the others on their wheels";
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .contains("this plan raises tractor/axle1, tractor/axle2, trailer/axle1")
         .contains(several);

@@ -23,8 +23,8 @@ final class Details {
 
   private static final String SHIMS = "end-play.shims";
 
-  private static final String ONE_AFTER_THE_OTHER =
-      "where these are all its axles: one after the other, the others on their wheels, chocked";
+  private static final String AN_AXLE_AT_A_TIME =
+      "where these are all its axles stop here: a plan for each, the others on their wheels";
 
   private final Selection selection;
   private final Stops stops;
@@ -89,7 +89,7 @@ final class Details {
       return List.of();
     }
     String raised = "this plan raises " + String.join(", ", axles);
-    return axles.size() == 1 ? List.of(raised) : List.of(raised, ONE_AFTER_THE_OTHER);
+    return axles.size() == 1 ? List.of(raised) : List.of(raised, AN_AXLE_AT_A_TIME);
   }
 
   /**

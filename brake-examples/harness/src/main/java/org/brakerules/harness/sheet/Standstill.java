@@ -65,8 +65,8 @@ final class Standstill {
       left.add("The axle stays on its wheels: the parking brakes stay set, and the chocks stay.");
     }
     left.add(
-        "Nobody moves the vehicle: no brake of it is set or proved until the work goes on, and air"
-            + " comes up only where the plan says so. What is read with air up waits until then.");
+        "Nobody moves the vehicle: no brake of it is set or proved until the work goes on, and no air"
+            + " comes to any brake. What is read with air up waits until then.");
     return left;
   }
 
