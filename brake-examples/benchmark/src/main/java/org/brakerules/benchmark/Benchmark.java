@@ -39,7 +39,8 @@ public final class Benchmark implements Callable<Integer> {
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      description = "Seconds of each timing, after twice as many to warm up; 5 if not stated.")
+      description =
+          "Seconds of each timing, after three times as many to warm up; 5 if not stated.")
   private int seconds;
 
   @Option(

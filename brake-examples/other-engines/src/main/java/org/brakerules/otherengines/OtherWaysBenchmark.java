@@ -23,15 +23,13 @@ public class OtherWaysBenchmark {
   private static final RuleBase KEPT = OtherWays.keptSessions();
 
   /** The rule text compiled at start. */
-  @State(Scope.Benchmark)
-  public static class CompiledAtStart {
-    private final RuleBase rules = answeringAlike(OtherWays.compiledAtStart());
+  private static final class CompiledAtStart {
+    private static final RuleBase RULES = answeringAlike(OtherWays.compiledAtStart());
   }
 
   /** New sessions. */
-  @State(Scope.Benchmark)
-  public static class NewSessions {
-    private final RuleBase rules = answeringAlike(OtherWays.newSessions());
+  private static final class NewSessions {
+    private static final RuleBase RULES = answeringAlike(OtherWays.newSessions());
   }
 
   /** The way of this project. */
@@ -42,14 +40,14 @@ public class OtherWaysBenchmark {
 
   /** A new session for every job. */
   @Benchmark
-  public JobDecision newSessions(NewSessions other) {
-    return other.rules.decide(JOB);
+  public JobDecision newSessions() {
+    return NewSessions.RULES.decide(JOB);
   }
 
   /** The rule text compiled at start. */
   @Benchmark
-  public JobDecision compiledAtStart(CompiledAtStart other) {
-    return other.rules.decide(JOB);
+  public JobDecision compiledAtStart() {
+    return CompiledAtStart.RULES.decide(JOB);
   }
 
   /** Nothing is measured that answers otherwise. */

@@ -25,7 +25,7 @@ public final class PerformancePage {
 
         %s    %s
 
-        Measured %s in %d rounds, each in processes of its own: %s, %d threads, %s, %s. Rule base %s. Ratios are taken within a round, so a machine that slows down slows both sides. Behind ± stands half the width of the interval that holds the mean with 95 %% confidence; what is called reached is reached by the whole of it.
+        Measured %s in %d rounds, each in processes of its own: %s, %d threads, %s, %s. Rule base %s. Within a round, what is compared is timed by turns of a quarter of a second and the median taken, so a machine that slows down slows both sides; ratios are taken within a round. Behind ± stands half the width of the interval that holds the mean with 95 %% confidence; what is called reached is reached by the whole of it.
 
         ## What was to be reached
 

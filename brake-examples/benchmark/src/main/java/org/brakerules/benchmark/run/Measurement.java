@@ -19,7 +19,7 @@ import org.brakerules.model.decision.RuleBaseVersion;
  *
  * @param self the jar of this program
  * @param rounds how often everything is measured in turn
- * @param seconds seconds of a timing, after twice as many to warm up
+ * @param seconds seconds of a timing, after three times as many to warm up
  * @param starts starts in a round
  * @param decisions decisions of the long run in one process
  * @param jobs random jobs whose answers are held against the oracle's

@@ -1,75 +1,43 @@
 package org.brakerules.benchmark.run;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 
 /**
- * One round of timings of a jar: each in a process of its own.
+ * One round of timings of a jar: those of each class in a process of its own, by turns.
  *
  * @param jar the jar with the timings in it
- * @param seconds how many seconds are measured, after twice as many to warm up
+ * @param seconds how many seconds of each are measured, after three times as many to warm up
  */
 record Timings(Path jar, int seconds) {
 
-  private static final String ALLOCATED = "gc.alloc.rate.norm";
-
   /**
    * Runs all of them and adds what came out, under names such as {@code
-   * WholeAnswer.rules(worn-out-wheel-end)}, with {@code /bytes} behind it for what was allocated
-   * and {@code /99.0} for what 99 % of the decisions stay below.
+   * WholeAnswer.rules(worn-out-wheel-end)}: the median of the turns, with {@code /bytes} behind it
+   * for what was allocated and {@code /99.0} for what 99 % of the decisions stay below.
    *
    * @throws IOException if a timing fails
    */
   void run(Series series) throws IOException, InterruptedException {
-    Path results = Files.createTempFile("timings", ".json");
-    try {
-      List<String> command = Child.java("-cp", jar.toString(), "org.openjdk.jmh.Main");
-      command.addAll(List.of("-f", "1", "-w", "1", "-r", "1", "-foe", "true", "-prof", "gc"));
-      command.addAll(List.of("-wi", String.valueOf(2 * seconds), "-i", String.valueOf(seconds)));
-      command.addAll(List.of("-rf", "json", "-rff", results.toString()));
-      Child.output(command);
-      new ObjectMapper().readTree(results.toFile()).forEach(one -> add(one, series));
-    } finally {
-      Files.delete(results);
+    for (String timed : classes()) {
+      List<String> command = Child.java("-cp", jar.toString(), Turns.class.getName());
+      command.addAll(List.of(timed, String.valueOf(seconds)));
+      Child.output(command).lines().forEach(line -> add(line, series));
     }
   }
 
-  private static void add(JsonNode timing, Series series) {
-    String name = name(timing);
-    JsonNode time = timing.path("primaryMetric");
-    series.add(name, time.path("score").asDouble());
-    timing
-        .path("secondaryMetrics")
-        .properties()
-        .forEach(
-            metric -> {
-              if (metric.getKey().endsWith(ALLOCATED)) {
-                series.add(name + "/bytes", metric.getValue().path("score").asDouble());
-              }
-            });
-    if (timing.path("mode").asText().equals("sample")) {
-      time.path("scorePercentiles")
-          .properties()
-          .forEach(part -> series.add(name + "/" + part.getKey(), part.getValue().asDouble()));
-    }
+  private List<String> classes() throws IOException, InterruptedException {
+    return Child.output(Child.java("-cp", jar.toString(), "org.openjdk.jmh.Main", "-l"))
+        .lines()
+        .filter(line -> line.startsWith("org."))
+        .map(line -> line.strip().substring(0, line.strip().lastIndexOf('.')))
+        .distinct()
+        .toList();
   }
 
-  private static String name(JsonNode timing) {
-    String method = timing.path("benchmark").asText();
-    int ofClass = method.lastIndexOf('.', method.lastIndexOf('.') - 1) + 1;
-    TreeMap<String, String> sorted = new TreeMap<>();
-    timing
-        .path("params")
-        .properties()
-        .forEach(one -> sorted.put(one.getKey(), one.getValue().asText()));
-    List<String> params = new ArrayList<>(sorted.values());
-    return method.substring(ofClass).replace("Benchmark.", ".")
-        + (params.isEmpty() ? "" : "(" + String.join(",", params) + ")");
+  private static void add(String line, Series series) {
+    int value = line.lastIndexOf(' ') + 1;
+    series.add(line.substring(0, value - 1), Double.parseDouble(line.substring(value)));
   }
 }

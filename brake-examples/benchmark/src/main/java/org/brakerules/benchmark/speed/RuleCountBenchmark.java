@@ -1,5 +1,7 @@
 package org.brakerules.benchmark.speed;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import org.brakerules.internal.RuleBase;
 import org.brakerules.model.decision.JobDecision;
@@ -20,6 +22,9 @@ import org.openjdk.jmh.annotations.State;
 public class RuleCountBenchmark {
 
   private static final BrakeJob JOB = DemoJobs.job("worn-out-wheel-end");
+
+  /** Kept from turn to turn: thousands of rules take seconds to put together. */
+  private static final Map<ManyRules, RuleBase> KEPT = new ConcurrentHashMap<>();
 
   /** Rules that are about other brakes. */
   @State(Scope.Benchmark)
@@ -51,14 +56,18 @@ public class RuleCountBenchmark {
 
   /** A rule base. */
   abstract static class Base {
-    private RuleBase rules = new ManyRules(1, false).ruleBase();
+    private RuleBase rules = kept(new ManyRules(1, false));
 
     void load(ManyRules many) {
-      rules = many.ruleBase();
+      rules = kept(many);
     }
 
     JobDecision decide() {
       return rules.decide(JOB);
+    }
+
+    private static RuleBase kept(ManyRules many) {
+      return KEPT.computeIfAbsent(many, ManyRules::ruleBase);
     }
   }
 

@@ -36,7 +36,8 @@ public final class OtherWays {
   /** A new session for every job, told of every fact. */
   public static RuleBase newSessions() {
     KieBase compiled = CompiledRules.ruleBase(CompiledRules.models());
-    return ruleBase(RuleEngine.load(TABLES).in(new SessionPool(compiled, FactSieve.Sifted::all, false)));
+    return ruleBase(
+        RuleEngine.load(TABLES).in(new SessionPool(compiled, FactSieve.Sifted::all, false)));
   }
 
   /** The text of the rules compiled when the program starts; sessions kept, told of every fact. */
