@@ -32,6 +32,7 @@ import org.brakerules.random.Seeds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is released, and what keeps it back. */
 class FinalCheckTest {
@@ -74,9 +75,21 @@ class FinalCheckTest {
         .singleElement()
         .asString()
         .startsWith("axle2/right, the other end of the axle, is not in this job.")
-        .contains("New there too, by the parts list: ");
+        .contains("New there too: ", "and what else the parts list orders there");
     assertThat(check.released()).isFalse();
     assertThat(RULES.plan(job).isWholeWork()).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"lining/upper", "return-spring", "chamber", "slack-adjuster"})
+  void what_went_in_new_at_one_end_alone_keeps_the_vehicle_back(String part) {
+    BrakeJob job = SoundBrake.tube().fittedNew(part).job();
+    FinalCheck check = RULES.finalCheck(job, allPassed(job));
+    assertThat(check.places().get(1).keptBackBy())
+        .anyMatch(
+            why -> why.startsWith("axle2/right, the other end of the axle, is not in this job."));
+    assertThat(RULES.plan(SoundBrake.tube().withPartner().fittedNew(part).job()).otherEnds())
+        .isEmpty();
   }
 
   @Test

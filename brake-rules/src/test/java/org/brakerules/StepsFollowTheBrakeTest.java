@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.brakerules.model.layout.AdjusterKind;
 import org.brakerules.model.layout.ArmKind;
+import org.brakerules.model.layout.AxleKind;
 import org.brakerules.model.layout.CamshaftLayout;
 import org.brakerules.model.layout.DrumMount;
 import org.brakerules.model.layout.Fitted;
@@ -203,6 +204,29 @@ class StepsFollowTheBrakeTest {
     assertThat(step(plan, "ASSEMBLE-350").parts())
         .extracting(part -> part.part().kind().id() + " " + part.use())
         .containsExactlyInAnyOrder("chamber NEW", "push-rod WITH_UNIT", "spring-brake WITH_UNIT");
+  }
+
+  @Test
+  void a_drive_wheel_is_turned_with_the_gearbox_in_neutral_and_no_other_axle_has_one() {
+    assertThat(ids(plan(SoundBrake.tube().axleKind(AxleKind.DRIVE))))
+        .containsSubsequence("SECURE-010", "SECURE-015", "SET-050");
+    assertThat(ids(plan(SoundBrake.tube().axleKind(AxleKind.TRAILER))))
+        .doesNotContain("SECURE-015");
+  }
+
+  @Test
+  void an_adjuster_is_greased_whenever_the_shoes_are_off() {
+    assertThat(ids(plan(SoundBrake.tube().scope(Scope.SHOES_OFF)))).contains("ASSEMBLE-235");
+    assertThat(ids(plan(SoundBrake.tube().scope(Scope.DRUM_OFF)))).doesNotContain("ASSEMBLE-235");
+  }
+
+  @Test
+  void a_new_chamber_takes_a_new_jam_nut() {
+    assertThat(
+            step(plan(SoundBrake.tube().with("chamber", "leak", Sign.SEEN)), "ASSEMBLE-370")
+                .parts())
+        .extracting(part -> part.part().kind().id() + " " + part.use())
+        .containsExactly("jam-nut NEW");
   }
 
   @Test

@@ -1,18 +1,23 @@
 package org.brakerules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.brakerules.WorkPlanSteps.ids;
 import static org.brakerules.WorkPlanSteps.plan;
+import static org.brakerules.WorkPlanSteps.step;
 
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.brakerules.internal.table.CsvTable;
 import org.brakerules.internal.table.Row;
+import org.brakerules.model.decision.Caution;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.LipDirection;
+import org.brakerules.model.part.Scope;
 import org.brakerules.model.part.Sign;
 import org.brakerules.model.reading.Method;
 import org.brakerules.model.reading.Station;
+import org.brakerules.work.WorkPlan;
 import org.junit.jupiter.api.Test;
 
 /** A hold says how it ends. */
@@ -32,7 +37,11 @@ class WayOutTest {
         .asString()
         .startsWith("may be the source, camshaft seal, head end: The head seal has its open side")
         .endsWith("(CAMSHAFT-SEAL-060)");
-    assertThat(out).last().asString().startsWith("put right what the hold names");
+    assertThat(out)
+        .last()
+        .asString()
+        .startsWith("put right what the hold names")
+        .contains("Of a new part it is enough that it lies ready");
   }
 
   @Test
@@ -85,8 +94,42 @@ class WayOutTest {
     assertThat(out)
         .first()
         .asString()
-        .startsWith("Turn no adjuster before that")
-        .contains("both linings and the bore", "the mark of the shaft", "scope drum-off");
+        .startsWith("First write down stroke and cam angle.")
+        .contains(
+            "never tighten it",
+            "both linings and the bore",
+            "the mark of the shaft",
+            "scope drum-off");
+  }
+
+  /** A unit that may let go is off the vehicle before anything else is done at it. */
+  @Test
+  void a_new_spring_brake_that_only_lies_ready_ends_no_hold_on_the_old_one() {
+    assertThat(
+            plan(SoundBrake.tube().with("spring-brake", "boltWillNotSeat", Sign.SEEN))
+                .stops()
+                .get(0)
+                .wayOut())
+        .last()
+        .asString()
+        .startsWith("put right what the hold names")
+        .doesNotContain("lies ready");
+  }
+
+  @Test
+  void a_stop_for_the_cam_leads_to_a_plan_that_takes_the_drum_off_with_its_cautions() {
+    WorkPlan plan =
+        plan(
+            SoundBrake.tube()
+                .scope(Scope.DRUM_OFF)
+                .ruleSet("quebec")
+                .measured(
+                    "camshaft", "rotation", "126 deg", Station.WHOLE_PART, Method.PROTRACTOR));
+    assertThat(plan.stops()).hasSize(1);
+    assertThat(ids(plan)).containsSubsequence("SECURE-010", "TEARDOWN-060", "TEARDOWN-100");
+    assertThat(step(plan, "TEARDOWN-060").cautions())
+        .extracting(Caution::id)
+        .contains("brake-dust", "heavy-drum");
   }
 
   @Test

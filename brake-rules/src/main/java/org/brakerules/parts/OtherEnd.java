@@ -25,8 +25,12 @@ public record OtherEnd(WheelEndPath wheelEnd, List<PartKind> renewed, List<PartK
   public String inWords() {
     return wheelEnd
         + ", the other end of the axle, is not in this job."
-        + (renewed.isEmpty() ? "" : " New there too, by the parts list: " + names(renewed) + ".")
-        + (compared.isEmpty() ? "" : " Compare with the new one: " + names(compared) + ".")
+        + (renewed.isEmpty()
+            ? ""
+            : " New there too: " + names(renewed) + ", and what else the parts list orders there.")
+        + (compared.isEmpty()
+            ? ""
+            : " See there whether it is new too, or like the new one: " + names(compared) + ".")
         + " State that end in the job as well; without its steps and checks the vehicle is not"
         + " released.";
   }

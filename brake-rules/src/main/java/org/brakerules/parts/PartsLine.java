@@ -2,6 +2,7 @@ package org.brakerules.parts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.brakerules.model.part.Place;
 
 /**
@@ -30,5 +31,10 @@ public record PartsLine(
     places = List.copyOf(places);
     grounds = List.copyOf(grounds);
     match = List.copyOf(match);
+  }
+
+  /** The places of the item itself, without those of other parts that need it. */
+  public Stream<Place> own() {
+    return places.stream().filter(place -> item.part().equals(Optional.of(place.kind())));
   }
 }

@@ -3,6 +3,7 @@ package org.brakerules.parts;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.job.RuleSet;
@@ -46,6 +47,26 @@ public record PartsList(
         .filter(
             line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.USED_ONCE))
         .flatMap(line -> line.places().stream())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Parts that another new part needs new as well, whatever was decided on them. */
+  public Set<Place> neededWithNewParts() {
+    return ordered(
+        line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.NEEDED_WITH));
+  }
+
+  /** Parts that come with another new part as one unit, and are not bought apart. */
+  public Set<Place> comingAsOneUnit() {
+    return ordered(line -> line.comesWith().isPresent());
+  }
+
+  private Set<Place> ordered(Predicate<PartsLine> which) {
+    return wheelEnds.stream()
+        .flatMap(end -> end.lines().stream())
+        .filter(line -> line.handling() == Handling.ORDER)
+        .filter(which)
+        .flatMap(PartsLine::own)
         .collect(Collectors.toUnmodifiableSet());
   }
 

@@ -33,6 +33,7 @@ import org.brakerules.model.part.Lining;
 import org.brakerules.model.part.Part;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.PinSize;
+import org.brakerules.model.part.PushRod;
 import org.brakerules.model.part.ReturnSpring;
 import org.brakerules.model.part.ReturnSpringPin;
 import org.brakerules.model.part.Scope;
@@ -201,6 +202,31 @@ class PartsListTest {
   }
 
   @Test
+  void a_new_chamber_brings_its_rod_and_its_spring_brake_whatever_was_decided_on_them() {
+    PartsList list =
+        list(
+            layout(CamshaftLayout.TUBE).springBrake(Fitted.YES).build(),
+            Chamber.asFound(LEFT).leak(Sign.SEEN).build());
+
+    assertThat(line(list, LEFT, "push-rod").comesWith()).map(Item::id).contains("chamber");
+    assertThat(line(list, LEFT, "spring-brake").comesWith()).map(Item::id).contains("chamber");
+    assertThat(list.comingAsOneUnit())
+        .containsExactlyInAnyOrder(
+            LEFT.place(PartKind.PUSH_ROD), LEFT.place(PartKind.SPRING_BRAKE));
+    assertThat(list.neededWithNewParts()).contains(LEFT.place(PartKind.JAM_NUT));
+  }
+
+  @Test
+  void a_rod_that_is_bent_is_bought_for_itself() {
+    PartsList list =
+        list(
+            layout(CamshaftLayout.TUBE).springBrake(Fitted.NO).build(),
+            PushRod.asFound(LEFT).bent(Sign.SEEN).build());
+
+    assertThat(line(list, LEFT, "push-rod").comesWith()).isEmpty();
+  }
+
+  @Test
   void damaged_spring_brake_goes_as_a_whole_unit() {
     PartsList list =
         list(
@@ -352,7 +378,7 @@ class PartsListTest {
     assertThat(other.wheelEnd()).isEqualTo(RIGHT);
     assertThat(other.renewed()).contains(PartKind.LINING).doesNotContain(PartKind.CAM_ROLLER);
     assertThat(other.inWords())
-        .startsWith(RIGHT + ", the other end of the axle, is not in this job. New there too,")
+        .startsWith(RIGHT + ", the other end of the axle, is not in this job. New there too:")
         .contains("lining")
         .endsWith(" without its steps and checks the vehicle is not released.");
     assertThat(
@@ -360,7 +386,7 @@ class PartsListTest {
                 .otherEnds()
                 .get(0)
                 .inWords())
-        .contains("Compare with the new one: drum.")
+        .contains("See there whether it is new too, or like the new one: drum.")
         .doesNotContain("New there too");
     assertThat(list(TRAILER, DustShield.asFound(LEFT).bent(Sign.SEEN).build()).otherEnds())
         .isEmpty();

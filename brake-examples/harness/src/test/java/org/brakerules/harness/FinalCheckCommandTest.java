@@ -16,12 +16,14 @@ class FinalCheckCommandTest {
   private static final String JOB = DemoJob.FINISHED_REBUILD.path();
 
   @Test
-  void the_demo_record_releases_its_job() {
+  void the_demo_record_releases_its_wheel_end_and_not_the_vehicle_with_new_linings_on_one_side() {
     CommandLineRun run = CommandLineRun.of("final-check", JOB, RECORD.toString());
-    assertThat(run.exitCode()).isZero();
+    assertThat(run.exitCode()).isEqualTo(1);
     assertThat(run.out())
-        .contains("axle2/left: released", "vehicle: released", "open")
+        .contains("axle2/left: released", "vehicle: not released", "open")
         .contains("not recorded yet (after the release)");
+    assertThat(run.unwrapped())
+        .contains("axle2/right, the other end of the axle, is not in this job");
     assertThat(run.out().lines())
         .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
   }
@@ -64,7 +66,8 @@ class FinalCheckCommandTest {
     JsonNode json =
         new ObjectMapper()
             .readTree(CommandLineRun.of("final-check", "--json", JOB, RECORD.toString()).out());
-    assertThat(json.path("released").asBoolean()).isTrue();
+    assertThat(json.path("released").asBoolean()).isFalse();
+    assertThat(json.at("/places/0/released").asBoolean()).isTrue();
     assertThat(json.at("/places/0/on").asText()).isEqualTo("axle2/left");
     assertThat(json.at("/places/0/checks")).hasSizeGreaterThan(20);
     assertThat(json.at("/places/0/checks/0/status").asText()).isEqualTo("passed");

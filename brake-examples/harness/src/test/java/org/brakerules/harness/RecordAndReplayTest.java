@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** What is filed can be decided again. */
 class RecordAndReplayTest {
 
-  private static final String FINISHED = "../records/finished-rebuild.json";
+  private static final String FINISHED = "../records/tractor-and-trailer.json";
 
   @TempDir private Path folder;
 
@@ -33,7 +33,8 @@ class RecordAndReplayTest {
   void a_document_has_job_decision_final_check_and_how_long_it_is_kept() throws IOException {
     JsonNode document =
         new ObjectMapper()
-            .readTree(CommandLineRun.of("record", DemoJob.FINISHED_REBUILD.path(), FINISHED).out());
+            .readTree(
+                CommandLineRun.of("record", DemoJob.TRACTOR_AND_TRAILER.path(), FINISHED).out());
     assertThat(document.at("/job/ruleSet").asText()).isEqualTo("us-federal");
     assertThat(document.at("/decision/ruleBase/fingerprint").asText()).hasSize(64);
     assertThat(document.at("/finalCheck/released").asBoolean()).isTrue();

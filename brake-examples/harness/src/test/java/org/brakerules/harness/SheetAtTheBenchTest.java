@@ -52,7 +52,8 @@ class SheetAtTheBenchTest {
   @Test
   void a_page_on_hold_prints_no_step_beyond_it_and_leaves_the_adjuster_alone() throws Exception {
     assertThat(text(page("wheel-on", "trailer-axle3-left")))
-        .contains("what becomes of the parts waits as long", "Turn no adjuster before that")
+        .contains(
+            "what becomes of the parts waits as long", "never tighten it, which hides the cause")
         .doesNotContain("Order by the parts list");
   }
 
@@ -69,7 +70,7 @@ class SheetAtTheBenchTest {
   @Test
   void the_rod_of_a_chamber_that_is_replaced_does_not_go_back() throws Exception {
     assertThat(text(page("damaged-spring-brake", "axle3-left")))
-        .contains("push rod: new part. Comes with the new chamber, as one unit.");
+        .contains("push rod: new part. Comes with the new brake chamber, as one unit.");
   }
 
   @Test
@@ -88,7 +89,7 @@ class SheetAtTheBenchTest {
   void a_page_says_that_the_other_end_is_relined_too_even_on_hold() throws Exception {
     assertThat(text(page("worn-out-wheel-end", "axle2-left")))
         .contains("Work stops here")
-        .contains("axle2/right, the other end of the axle, is not in this job. New there too,");
+        .contains("axle2/right, the other end of the axle, is not in this job. New there too: ");
     assertThat(text(page("tractor-and-trailer", "tractor-axle2-left")))
         .doesNotContain("the other end of the axle, is not in this job");
   }

@@ -34,6 +34,13 @@ final class AxleSetTable {
               || decision.reasons().stream().anyMatch(one -> decidedBy.contains(one.rule())));
     }
 
+    private boolean isNewAt(AxleEnd end) {
+      return decidedBy.isEmpty()
+          && end.decisions().values().stream()
+              .filter(decision -> decision.part().kind() == part && !follows(decision))
+              .anyMatch(decision -> end.isNew(decision.part()));
+    }
+
     Ground ground() {
       return new Ground(Ground.Kind.AXLE_SET, id, sentence);
     }
@@ -62,6 +69,11 @@ final class AxleSetTable {
 
   Stream<Entry> entries() {
     return entries.stream();
+  }
+
+  /** The rows for what goes in across the axle new already. */
+  Stream<Entry> besideNew(AxleEnd acrossTheAxle) {
+    return entries().filter(entry -> entry.isNewAt(acrossTheAxle));
   }
 
   /** The rows that follow from what is replaced across the axle. */

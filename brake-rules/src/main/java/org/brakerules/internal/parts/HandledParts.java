@@ -100,6 +100,18 @@ final class HandledParts {
           (place, part) ->
               place.kind() == entry.part() && !end.isNew(place) ? inAxleSet(part, entry) : part);
     }
+    if (!end.inspected()) {
+      axleSets.besideNew(other).forEach(this::besideNew);
+    }
+  }
+
+  /** Whether it is renewed here as well nobody stated, so it is looked at and not ordered. */
+  private void besideNew(AxleSetTable.Entry entry) {
+    parts.replaceAll(
+        (place, part) ->
+            place.kind() == entry.part() && part.handling() == Handling.INSPECT
+                ? part.also(entry.ground())
+                : part);
   }
 
   /** A part that the rules have looked at beside its new partner needs no second look. */

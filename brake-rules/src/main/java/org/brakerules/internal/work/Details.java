@@ -84,6 +84,7 @@ final class Details {
             .filter(spot -> spot.row().phase() == WorkPhase.SECURE)
             .filter(spot -> spot.row().level() == WorkLevel.AXLE)
             .map(spot -> spot.area().on())
+            .distinct()
             .toList();
     if (axles.isEmpty()) {
       return List.of();

@@ -67,8 +67,7 @@ public final class PlanMaker {
     Map<Spot, Integer> numbers = new LinkedHashMap<>();
     order.forEach(spot -> numbers.put(spot, numbers.size() + 1));
     StepWriter writer =
-        new StepWriter(
-            site, selection, needs, stops, tables.limits(), numbers, parts.comingOffAgain());
+        new StepWriter(site, selection, needs, stops, tables.limits(), numbers, parts);
     Details details =
         new Details(selection, stops, tables.ruleSets().testPressure(job.ruleSet()), numbers);
     List<WorkStep> steps = new ArrayList<>();

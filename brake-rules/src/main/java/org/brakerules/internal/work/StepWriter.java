@@ -1,6 +1,5 @@
 package org.brakerules.internal.work;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.part.Condition;
 import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
+import org.brakerules.parts.PartsList;
 import org.brakerules.work.FittedPart;
 import org.brakerules.work.FittedPart.Use;
 import org.brakerules.work.LimitToMeet;
@@ -26,9 +26,6 @@ import org.brakerules.work.WorkStep;
 /** Writes down one step of a plan. */
 final class StepWriter {
 
-  private static final Set<PartKind> UNIT =
-      EnumSet.of(PartKind.CHAMBER, PartKind.PUSH_ROD, PartKind.SPRING_BRAKE);
-
   private final Site site;
   private final Selection selection;
   private final Needs needs;
@@ -36,6 +33,8 @@ final class StepWriter {
   private final LimitTable limits;
   private final Map<Spot, Integer> numbers;
   private final Set<Place> comingOffAgain;
+  private final Set<Place> neededWithNewParts;
+  private final Set<Place> comingAsOneUnit;
 
   StepWriter(
       Site site,
@@ -44,14 +43,16 @@ final class StepWriter {
       Stops stops,
       LimitTable limits,
       Map<Spot, Integer> numbers,
-      Set<Place> comingOffAgain) {
+      PartsList parts) {
     this.site = site;
     this.selection = selection;
     this.needs = needs;
     this.stops = stops;
     this.limits = limits;
     this.numbers = numbers;
-    this.comingOffAgain = comingOffAgain;
+    this.comingOffAgain = parts.comingOffAgain();
+    this.neededWithNewParts = parts.neededWithNewParts();
+    this.comingAsOneUnit = parts.comingAsOneUnit();
   }
 
   /**
@@ -106,10 +107,7 @@ final class StepWriter {
 
   private FittedPart fitted(Spot spot, Decision decision, List<Place> later) {
     EndFacts end = end(decision.part());
-    Use use =
-        isRelined(spot, decision)
-            ? Use.RELINED
-            : comesWithUnit(end, decision) ? Use.WITH_UNIT : use(end, decision);
+    Use use = isRelined(spot, decision) ? Use.RELINED : use(end, decision);
     return new FittedPart(
         decision.part(),
         use == Use.UNDECIDED && later.contains(decision.part()) ? Use.DECIDED_AFTERWARDS : use,
@@ -133,9 +131,13 @@ final class StepWriter {
     if (stays && isNew && comingOffAgain.contains(part)) {
       return Use.NEW_ONCE_MORE;
     }
-    return isNew && decision.disposition() == Disposition.REUSE
-        ? Use.INSPECTED_NEW
-        : use(decision.disposition());
+    if (stays && comingAsOneUnit.contains(part)) {
+      return Use.WITH_UNIT;
+    }
+    if (isNew && decision.disposition() == Disposition.REUSE) {
+      return Use.INSPECTED_NEW;
+    }
+    return stays && neededWithNewParts.contains(part) ? Use.NEW : use(decision.disposition());
   }
 
   private static Use use(Disposition disposition) {
@@ -146,16 +148,6 @@ final class StepWriter {
       case UNDECIDED -> Use.UNDECIDED;
       case REPLACE -> Use.NEW;
     };
-  }
-
-  /** A chamber, its rod and the spring brake on it are one unit, which is never taken apart. */
-  private static boolean comesWithUnit(EndFacts end, Decision decision) {
-    return UNIT.contains(decision.part().kind())
-        && decision.disposition().compareTo(Disposition.UNDECIDED) < 0
-        && end.decisions().stream()
-            .filter(other -> other.disposition() == Disposition.REPLACE)
-            .map(other -> other.part().kind())
-            .anyMatch(kind -> kind == PartKind.CHAMBER || kind == PartKind.SPRING_BRAKE);
   }
 
   /** Whether it is a shoe that is fit to go back, and its lining is not. */

@@ -29,6 +29,11 @@ final class Stops {
    */
   record StopAt(EndFacts end, Spot spot, List<String> why, Optional<EndFacts> across) {
 
+    /** Whether it stops while nothing is taken apart, so that what is dangerous is still there. */
+    boolean isBeforeTeardown() {
+      return spot.row().phase().compareTo(WorkPhase.TEARDOWN) < 0;
+    }
+
     boolean isBeforeAnyJack() {
       return spot.row().phase().compareTo(WorkPhase.SECURE) < 0;
     }

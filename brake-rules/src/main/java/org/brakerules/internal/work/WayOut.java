@@ -21,17 +21,28 @@ final class WayOut {
   private static final int LOOKS_SHOWN = 6;
   private static final String SEEN = "seen";
 
+  private static final String REMEDY_FIRST =
+      "put right what the hold names and what led to it, state the brake as it is then, the new"
+          + " parts as new, and ask again";
+
+  /** Nothing is put in without a step: the plan that follows the hold has it, in its turn. */
+  private static final String NEW_PARTS_READY =
+      "put right what the hold names and what led to it. Of a new part it is enough that it lies"
+          + " ready: state it as new and ask again; the next plan puts it in, in its turn";
+
   private final EndFacts end;
   private final Optional<EndFacts> across;
   private final JobDecision decision;
   private final List<HoldSources.Found> sources;
   private final WaysOut waysOut;
+  private final boolean beforeTeardown;
 
   WayOut(Stops.StopAt stop, JobDecision decision, StepTable table) {
     this.end = stop.end();
     this.across = stop.across();
     this.decision = decision;
     this.waysOut = table.waysOut();
+    this.beforeTeardown = stop.isBeforeTeardown();
     this.sources = table.holdSources().of(rules().toList(), seen(end));
   }
 
@@ -74,9 +85,7 @@ final class WayOut {
       }
     }
     rules().flatMap(rule -> waysOut.of(rule).stream()).distinct().forEach(lines::add);
-    lines.add(
-        "put right what the hold names and what led to it, state the brake as it is then, the new"
-            + " parts as new, and ask again");
+    lines.add(beforeTeardown ? REMEDY_FIRST : NEW_PARTS_READY);
     return lines;
   }
 

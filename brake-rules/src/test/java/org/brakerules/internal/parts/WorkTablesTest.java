@@ -56,7 +56,9 @@ class WorkTablesTest {
             "anchor-pin with spider",
             "lining with shoe-with-lining",
             "lining with shoe-with-lining",
-            "spring-brake with chamber");
+            "spring-brake with chamber",
+            "chamber with chamber",
+            "chamber with chamber");
   }
 
   @Test

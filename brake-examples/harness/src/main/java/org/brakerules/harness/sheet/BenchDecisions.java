@@ -2,19 +2,22 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.Verdict;
 import org.brakerules.model.part.PartKind;
+import org.brakerules.parts.Ground;
 import org.brakerules.parts.Handling;
+import org.brakerules.parts.PartsLine;
 import org.brakerules.parts.WheelEndParts;
 
 /**
  * The decisions as the bench carries them out. A shim that is fit to go back stays out where the
  * end play asks for another, a sound shoe leaves the shop where shoes with lining are ordered, and
- * a spring brake and a rod leave with the chamber they belong to.
+ * a good part gives way where a new one needs or brings another.
  */
 final class BenchDecisions {
 
@@ -22,7 +25,7 @@ final class BenchDecisions {
   private static final String IN_EXCHANGE =
       "In exchange with its lining. A shop that lines its own shoes puts this one back.";
 
-  private static final String WITH_CHAMBER = "Comes with the new chamber, as one unit.";
+  private static final String AS_ONE_UNIT = "Comes with the new %s, as one unit.";
 
   private final List<Decision> decisions;
   private final Optional<WheelEndParts> parts;
@@ -45,15 +48,32 @@ final class BenchDecisions {
     return switch (decision.part().kind()) {
       case SHIM -> shims.flatMap(working -> changed(decision, working)).orElse(decision);
       case SHOE -> lining(decision).map(why -> exchanged(decision, why)).orElse(decision);
-      case SPRING_BRAKE, PUSH_ROD -> withChamber(decision);
-      default -> decision;
+      default -> neededWithNewPart(decision).orElse(decision);
     };
   }
 
-  private Decision withChamber(Decision decision) {
-    return reason(PartKind.CHAMBER, Verdict.REPLACE, decision)
-        .map(why -> with(decision, Disposition.REPLACE, why, WITH_CHAMBER))
-        .orElse(decision);
+  /** A good part that the parts list has new, because another new part needs or brings it. */
+  private Optional<Decision> neededWithNewPart(Decision good) {
+    return parts.stream()
+        .flatMap(list -> list.lines().stream())
+        .filter(line -> line.handling() == Handling.ORDER)
+        .filter(line -> line.own().anyMatch(good.part()::equals))
+        .flatMap(line -> renewed(good, line))
+        .findFirst();
+  }
+
+  private Stream<Decision> renewed(Decision good, PartsLine line) {
+    String action =
+        line.comesWith()
+            .map(unit -> AS_ONE_UNIT.formatted(unit.singular()))
+            .orElseGet(() -> line.grounds().get(0).sentence());
+    List<String> rules = line.grounds().stream().map(Ground::id).toList();
+    return line.grounds().get(0).kind() == Ground.Kind.NEEDED_WITH
+        ? decisions.stream()
+            .flatMap(one -> one.reasons().stream())
+            .filter(reason -> rules.contains(reason.rule()))
+            .map(reason -> with(good, Disposition.REPLACE, reason, action))
+        : Stream.empty();
   }
 
   private Optional<Decision> changed(Decision shim, Working working) {

@@ -13,17 +13,19 @@ import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 import org.brakerules.model.reading.Station;
 import org.brakerules.parts.Handling;
+import org.brakerules.parts.PartsLine;
 import org.brakerules.parts.WheelEndParts;
 
 /**
  * What becomes of each part as a picture shows it. A good part need not go back as it is: a shim
- * comes out for another, a shoe is relined or exchanged for its worn lining, and a rod or a spring
- * brake goes with its chamber.
+ * comes out for another, a shoe is relined or exchanged for its worn lining, and a part gives way
+ * where a new one needs or brings another.
  */
 final class Marks {
 
   private final Optional<Working> shims;
   private final boolean shoesOrdered;
+  private final Set<Place> ordered;
   private final Set<Place> fittedNew;
 
   /**
@@ -40,22 +42,20 @@ final class Marks {
             .filter(part -> part.condition() == Condition.NEW)
             .map(Part::place)
             .collect(Collectors.toSet());
-    this.shoesOrdered =
+    this.ordered =
         parts.stream()
             .flatMap(list -> list.lines().stream())
             .filter(line -> line.handling() == Handling.ORDER)
-            .anyMatch(line -> line.item().part().equals(Optional.of(PartKind.SHOE)));
+            .flatMap(PartsLine::own)
+            .collect(Collectors.toSet());
+    this.shoesOrdered = ordered.stream().anyMatch(part -> part.kind() == PartKind.SHOE);
   }
 
   List<Mark> of(List<Decision> decisions) {
-    boolean chamberGoes =
-        decisions.stream()
-            .filter(one -> one.part().kind() == PartKind.CHAMBER)
-            .anyMatch(one -> Mark.of(one) == Mark.REPLACE);
-    return decisions.stream().map(one -> of(one, chamberGoes)).toList();
+    return decisions.stream().map(this::of).toList();
   }
 
-  private Mark of(Decision decision, boolean chamberGoes) {
+  private Mark of(Decision decision) {
     Mark mark = Mark.of(decision);
     if (mark != Mark.REUSE && mark != Mark.CLEAN) {
       return mark;
@@ -64,10 +64,9 @@ final class Marks {
       return Mark.IN_PLACE;
     }
     return switch (decision.part().kind()) {
-      case PUSH_ROD, SPRING_BRAKE -> chamberGoes ? Mark.REPLACE : mark;
       case SHOE -> shoesOrdered ? Mark.EXCHANGE : mark;
       case SHIM -> decision.part().station() == Station.SPLINE_END ? shim(mark) : mark;
-      default -> mark;
+      default -> ordered.contains(decision.part()) ? Mark.REPLACE : mark;
     };
   }
 

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.brakerules.harness.html.Markup;
@@ -50,6 +51,11 @@ final class PartsChapter {
     page.close();
     goesBack();
     page.close();
+  }
+
+  /** The rules that stand with the parts. */
+  Set<String> rules() {
+    return alike().stream().map(alike -> why(alike.get(0)).get(1)).collect(Collectors.toSet());
   }
 
   void picture(WheelEnd wheelEnd) {

@@ -2,6 +2,7 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
@@ -32,7 +33,12 @@ final class ProvenanceChapter {
         + fingerprint.substring(0, Math.min(FINGERPRINT_SHOWN, fingerprint.length()));
   }
 
-  void write() {
+  /**
+   * Writes it.
+   *
+   * @param named the rules that the page names with its parts
+   */
+  void write(Set<String> named) {
     page.open("section", "class", "provenance").element("h2", "What this rests on");
     page.element(
         "p",
@@ -40,19 +46,21 @@ final class ProvenanceChapter {
             + material.decision().ruleBase().version()
             + ", fingerprint "
             + material.decision().ruleBase().fingerprint()
-            + ". Rules that spoke here: "
-            + rules()
-            + ".");
+            + "."
+            + rules(named));
     page.element("p", "Sources: " + String.join("; ", sources().values()) + ".");
     page.close();
   }
 
-  private String rules() {
-    return reasons().stream()
-        .map(Reason::rule)
-        .distinct()
-        .sorted()
-        .collect(Collectors.joining(", "));
+  private String rules(Set<String> named) {
+    String others =
+        reasons().stream()
+            .map(Reason::rule)
+            .filter(rule -> !named.contains(rule))
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return others.isEmpty() ? "" : " Rules that spoke beside those named above: " + others + ".";
   }
 
   private Map<String, String> sources() {

@@ -85,7 +85,7 @@ final class WheelEndSheet {
                 decisions.stream().flatMap(WheelEndSheet::asDetail))
             .toList();
     new StepsChapter(page, steps(), material.plan().cautions(), told, standstill.leaves()).write();
-    new ProvenanceChapter(page, material, decisions).write();
+    new ProvenanceChapter(page, material, decisions).write(chapter.rules());
     page.closeTo("html");
   }
 
