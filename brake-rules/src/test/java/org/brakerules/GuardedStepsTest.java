@@ -108,9 +108,7 @@ class GuardedStepsTest {
   @Test
   void only_wheel_and_drum_come_off_before_a_spring_that_air_holds_is_caged() {
     assertThat(step(plan(SoundBrake.tube()), "SECURE-020").text())
-        .contains(
-            "take off wheel and drum by their steps, and cage before any part behind them is"
-                + " undone");
+        .contains("take off wheel and drum with no change of air, and cage before any part behind");
   }
 
   @Test

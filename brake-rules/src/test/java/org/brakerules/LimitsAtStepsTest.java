@@ -84,7 +84,7 @@ class LimitsAtStepsTest {
   @Test
   void the_run_out_of_a_new_drum_is_read_once_the_drum_is_on() {
     WorkPlan plan = plan(SoundBrake.tube().with("drum", "heatChecksJoined", Sign.SEEN));
-    assertThat(ids(plan)).containsSubsequence("PREPARE-030", "ASSEMBLE-430", "ASSEMBLE-468");
+    assertThat(ids(plan)).containsSubsequence("PREPARE-030", "ASSEMBLE-466", "ASSEMBLE-468");
     assertThat(step(plan, "PREPARE-030").records()).isEmpty();
     assertThat(record(plan, "ASSEMBLE-468", "run-out").limitsInWords()).startsWith("at most");
   }

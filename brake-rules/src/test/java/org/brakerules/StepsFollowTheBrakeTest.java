@@ -117,12 +117,12 @@ class StepsFollowTheBrakeTest {
   void the_mark_of_a_control_arm_is_asked_for_where_there_is_one(
       AdjusterKind kind, ArmKind arm, boolean asked) {
     WorkPlan plan = plan(SoundBrake.tube().layout("adjuster", kind).layout("arm", arm));
-    assertThat(ids(plan).contains("ARRIVE-065")).isEqualTo(asked);
+    assertThat(ids(plan).contains("ARRIVE-075")).isEqualTo(asked);
     assertThat(ids(plan).contains("PROVE-045")).isEqualTo(asked);
     assertThat(plan.steps())
         .filteredOn(step -> step.text().contains("mark of the control arm"))
         .extracting(WorkStep::id)
-        .isSubsetOf("ARRIVE-065", "PROVE-045");
+        .isSubsetOf("ARRIVE-075", "PROVE-045");
   }
 
   @Test
@@ -303,13 +303,13 @@ class StepsFollowTheBrakeTest {
   void a_bent_dust_shield_is_straightened_before_the_shoes_and_the_drum_runs_clear_of_it() {
     WorkPlan plan = plan(SoundBrake.tube().with("dust-shield", "bent", Sign.SEEN));
     assertThat(ids(plan))
-        .containsSubsequence("ASSEMBLE-275", "ASSEMBLE-320", "ASSEMBLE-430", "ASSEMBLE-455")
-        .containsSubsequence("ASSEMBLE-455", "ASSEMBLE-490");
+        .containsSubsequence("ASSEMBLE-275", "ASSEMBLE-320", "ASSEMBLE-466", "ASSEMBLE-467")
+        .containsSubsequence("ASSEMBLE-467", "ASSEMBLE-490");
     assertThat(step(plan, "ASSEMBLE-275").details())
         .singleElement()
         .asString()
         .contains("traighten");
-    assertThat(step(plan, "ASSEMBLE-455").text()).contains("runs clear of the dust shield");
+    assertThat(step(plan, "ASSEMBLE-467").text()).contains("runs clear of the dust shield");
   }
 
   @Test

@@ -94,7 +94,7 @@ class WayOutTest {
     assertThat(out)
         .first()
         .asString()
-        .startsWith("First write down stroke and cam angle.")
+        .startsWith("First write down stroke and cam angle as read before.")
         .contains(
             "never tighten it",
             "both linings and the bore",
@@ -114,6 +114,25 @@ class WayOutTest {
         .asString()
         .startsWith("put right what the hold names")
         .doesNotContain("lies ready");
+  }
+
+  /** No step of its plan fits a chamber, or a wheel seal of a hub that is on. */
+  @Test
+  void a_new_part_that_no_step_would_put_in_is_put_in_first() {
+    assertThat(
+            plan(SoundBrake.tube().withHub().with("lining/upper", "oilSoaked", Sign.SEEN))
+                .stops()
+                .get(0)
+                .wayOut())
+        .last()
+        .asString()
+        .doesNotContain("lies ready");
+    assertThat(
+            plan(SoundBrake.tube()
+                    .fittedNew("chamber")
+                    .with("chamber", "sizeUnlikePartner", Sign.SEEN))
+                .stops())
+        .allSatisfy(stop -> assertThat(stop.wayOut()).noneMatch(one -> one.contains("lies ready")));
   }
 
   @Test

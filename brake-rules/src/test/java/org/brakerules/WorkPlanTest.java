@@ -170,7 +170,7 @@ class WorkPlanTest {
     WorkPlan plan = plan(SoundBrake.tube().layout("drumMount", DrumMount.INBOARD));
     assertThat(ids(plan))
         .contains("TEARDOWN-070", "INSPECT-030", "ASSEMBLE-440", "ASSEMBLE-460")
-        .doesNotContain("TEARDOWN-060", "ASSEMBLE-430");
+        .doesNotContain("TEARDOWN-060", "ASSEMBLE-466");
   }
 
   @Test

@@ -11,7 +11,8 @@ import org.brakerules.model.part.WheelEndPath;
  *
  * @param wheelEnd the end that is not in the job
  * @param renewed the kinds of parts that are new there as well, in the order of the model
- * @param compared the kinds of parts that are compared with the new one across the axle
+ * @param compared the kinds of parts that are looked at there, because a new one across the axle
+ *     wants them new or like it
  */
 public record OtherEnd(WheelEndPath wheelEnd, List<PartKind> renewed, List<PartKind> compared) {
 

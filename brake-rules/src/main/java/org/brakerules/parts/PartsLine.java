@@ -1,7 +1,9 @@
 package org.brakerules.parts;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.brakerules.model.part.Place;
 
@@ -26,11 +28,21 @@ public record PartsLine(
     List<Ground> grounds,
     List<Detail> match) {
 
+  private static final Set<Ground.Kind> BESIDE_ANOTHER =
+      EnumSet.of(Ground.Kind.NEEDED_WITH, Ground.Kind.USED_ONCE);
+
   /** Keeps its own copies of the lists. */
   public PartsLine {
     places = List.copyOf(places);
     grounds = List.copyOf(grounds);
     match = List.copyOf(match);
+  }
+
+  /** Whether it is new for the sake of another part, whatever was decided on it itself. */
+  public boolean isRenewedBesideAnother() {
+    return handling == Handling.ORDER
+        && amount.isCertain()
+        && grounds.stream().map(Ground::kind).anyMatch(BESIDE_ANOTHER::contains);
   }
 
   /** The places of the item itself, without those of other parts that need it. */

@@ -46,14 +46,13 @@ public record PartsList(
         .flatMap(end -> end.lines().stream())
         .filter(
             line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.USED_ONCE))
-        .flatMap(line -> line.places().stream())
+        .flatMap(PartsLine::own)
         .collect(Collectors.toUnmodifiableSet());
   }
 
-  /** Parts that another new part needs new as well, whatever was decided on them. */
-  public Set<Place> neededWithNewParts() {
-    return ordered(
-        line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.NEEDED_WITH));
+  /** Parts that are new for the sake of another part, whatever was decided on them. */
+  public Set<Place> renewedBesideAnother() {
+    return ordered(PartsLine::isRenewedBesideAnother);
   }
 
   /** Parts that come with another new part as one unit, and are not bought apart. */

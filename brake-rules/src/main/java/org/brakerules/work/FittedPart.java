@@ -14,7 +14,7 @@ public record FittedPart(Place part, Use use, List<String> rules) {
 
   /** Which part goes in. */
   public enum Use {
-    /** A new one: the part of the job is replaced. */
+    /** A new one: the part of the job is replaced, or gives way for the sake of another part. */
     NEW("new"),
     /** The one that came out. */
     GOES_BACK("goes back"),
@@ -26,8 +26,8 @@ public record FittedPart(Place part, Use use, List<String> rules) {
     RELINED("relined, or an exchange shoe with its lining"),
     /** The one that the new chamber or spring brake brings: the old unit leaves whole. */
     WITH_UNIT("comes with the new unit"),
-    /** The new one that was put in before the inspection. */
-    INSPECTED_NEW("new, fitted already"),
+    /** The new one that the job states: put in before the inspection, or lying ready. */
+    INSPECTED_NEW("new already"),
     /**
      * A new one that is used once: the new one of the inspection only if it was not fitted yet, for
      * the work takes it off.

@@ -213,7 +213,18 @@ class PartsListTest {
     assertThat(list.comingAsOneUnit())
         .containsExactlyInAnyOrder(
             LEFT.place(PartKind.PUSH_ROD), LEFT.place(PartKind.SPRING_BRAKE));
-    assertThat(list.neededWithNewParts()).contains(LEFT.place(PartKind.JAM_NUT));
+    assertThat(list.renewedBesideAnother()).contains(LEFT.place(PartKind.JAM_NUT));
+  }
+
+  @Test
+  void a_bent_rod_comes_with_a_new_chamber_and_is_not_bought_apart() {
+    PartsList list =
+        list(
+            layout(CamshaftLayout.TUBE).springBrake(Fitted.NO).build(),
+            Chamber.asFound(LEFT).leak(Sign.SEEN).build(),
+            PushRod.asFound(LEFT).bent(Sign.SEEN).build());
+
+    assertThat(line(list, LEFT, "push-rod").comesWith()).map(Item::id).contains("chamber");
   }
 
   @Test

@@ -174,7 +174,7 @@ class SheetAtTheBenchTest {
   @Test
   void what_is_read_with_air_up_waits_while_no_air_comes() throws Exception {
     assertThat(text(page("wheel-on", "trailer-axle3-right")))
-        .contains("What is read with air up waits until then.");
+        .contains("What is read with air up waits until every brake is closed.");
   }
 
   @Test
@@ -196,8 +196,8 @@ class SheetAtTheBenchTest {
   @Test
   void a_new_part_that_was_inspected_does_not_go_back() throws Exception {
     assertThat(text(page("finished-rebuild", "axle2-left")))
-        .contains("New, fitted already: camshaft seal")
-        .containsPattern("4, 5 camshaft seal, [^:]*: new, fitted already\\.")
+        .contains("New already: camshaft seal")
+        .containsPattern("4, 5 camshaft seal, [^:]*: new already\\.")
         .contains("not worked out, for want of the thickness of each shim fitted")
         .doesNotContain("Goes back: camshaft seal", "Goes back: snap ring", "5 camshaft seal;")
         .contains("is not pressed again")

@@ -135,15 +135,19 @@ final class HandledParts {
     }
   }
 
-  /** A new part that is used once, and comes off for the work if it is fitted already. */
+  /** A part that is used once and comes off for the work; a new one if it is fitted already. */
   private void usedOnce(UsedOnceTable.Entry entry) {
     if (end.decisions().values().stream().anyMatch(entry::follows)) {
       parts.replaceAll(
           (place, part) ->
-              place.kind() == entry.part() && part.handling() == Handling.KEEP && end.isNew(place)
-                  ? part.again(entry.ground())
+              place.kind() == entry.part() && part.handling() == Handling.KEEP
+                  ? usedOnce(place, part, entry.ground())
                   : part);
     }
+  }
+
+  private HandledPart usedOnce(Place place, HandledPart part, Ground ground) {
+    return end.isNew(place) ? part.again(ground) : part.instead(Handling.ORDER, ground);
   }
 
   /** Every place a brake can have for the kind, and every further one that was decided on. */

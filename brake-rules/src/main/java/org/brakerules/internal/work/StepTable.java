@@ -90,6 +90,15 @@ public final class StepTable {
     return depth;
   }
 
+  /** Whether work that goes as far as a scope has a step that puts a kind of part in. */
+  boolean putsIn(PartKind kind, Scope scope) {
+    return byId.values().stream()
+        .filter(row -> row.fits().contains(kind))
+        .flatMap(row -> row.triggers().stream())
+        .flatMap(trigger -> trigger.scope().stream())
+        .anyMatch(scope::reaches);
+  }
+
   /** The step at which the hold of a rule stops work. */
   StepRow stopFor(String rule) {
     List<StepRow> stops = new ArrayList<>();

@@ -33,7 +33,7 @@ final class StepWriter {
   private final LimitTable limits;
   private final Map<Spot, Integer> numbers;
   private final Set<Place> comingOffAgain;
-  private final Set<Place> neededWithNewParts;
+  private final Set<Place> renewedBesideAnother;
   private final Set<Place> comingAsOneUnit;
 
   StepWriter(
@@ -51,7 +51,7 @@ final class StepWriter {
     this.limits = limits;
     this.numbers = numbers;
     this.comingOffAgain = parts.comingOffAgain();
-    this.neededWithNewParts = parts.neededWithNewParts();
+    this.renewedBesideAnother = parts.renewedBesideAnother();
     this.comingAsOneUnit = parts.comingAsOneUnit();
   }
 
@@ -134,10 +134,12 @@ final class StepWriter {
     if (stays && comingAsOneUnit.contains(part)) {
       return Use.WITH_UNIT;
     }
-    if (isNew && decision.disposition() == Disposition.REUSE) {
-      return Use.INSPECTED_NEW;
+    if (stays && renewedBesideAnother.contains(part)) {
+      return Use.NEW;
     }
-    return stays && neededWithNewParts.contains(part) ? Use.NEW : use(decision.disposition());
+    return isNew && decision.disposition() == Disposition.REUSE
+        ? Use.INSPECTED_NEW
+        : use(decision.disposition());
   }
 
   private static Use use(Disposition disposition) {

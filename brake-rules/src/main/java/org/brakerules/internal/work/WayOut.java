@@ -1,6 +1,7 @@
 package org.brakerules.internal.work;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,7 @@ import org.brakerules.model.decision.Needed;
 import org.brakerules.model.decision.Needed.Task;
 import org.brakerules.model.decision.NextLook;
 import org.brakerules.model.decision.Reason;
+import org.brakerules.model.part.PartKind;
 import org.brakerules.model.part.Place;
 
 /** How work goes on at a wheel end where it stops. */
@@ -35,6 +37,7 @@ final class WayOut {
   private final JobDecision decision;
   private final List<HoldSources.Found> sources;
   private final WaysOut waysOut;
+  private final StepTable table;
   private final boolean beforeTeardown;
 
   WayOut(Stops.StopAt stop, JobDecision decision, StepTable table) {
@@ -42,6 +45,7 @@ final class WayOut {
     this.across = stop.across();
     this.decision = decision;
     this.waysOut = table.waysOut();
+    this.table = table;
     this.beforeTeardown = stop.isBeforeTeardown();
     this.sources = table.holdSources().of(rules().toList(), seen(end));
   }
@@ -85,8 +89,26 @@ final class WayOut {
       }
     }
     rules().flatMap(rule -> waysOut.of(rule).stream()).distinct().forEach(lines::add);
-    lines.add(beforeTeardown ? REMEDY_FIRST : NEW_PARTS_READY);
+    lines.add(newPartsGoInBySteps() ? NEW_PARTS_READY : REMEDY_FIRST);
     return lines;
+  }
+
+  /**
+   * Whether a plan for this scope puts in whatever ends the hold, or what led to it is not known.
+   */
+  private boolean newPartsGoInBySteps() {
+    Set<PartKind> remedied = EnumSet.noneOf(PartKind.class);
+    end.held().forEach(held -> remedied.add(held.part().kind()));
+    List<PartKind> led = foundParts().map(one -> one.part().kind()).toList();
+    remedied.addAll(led);
+    return !beforeTeardown
+        && (sources.isEmpty() || !led.isEmpty())
+        && remedied.stream().allMatch(kind -> table.putsIn(kind, end.scope()));
+  }
+
+  private Stream<Decision> foundParts() {
+    return end.decisions().stream()
+        .filter(one -> one.reasons().stream().anyMatch(reason -> isSource(one.part(), reason)));
   }
 
   private Stream<String> found() {

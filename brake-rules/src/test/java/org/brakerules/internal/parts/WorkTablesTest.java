@@ -57,6 +57,7 @@ class WorkTablesTest {
             "lining with shoe-with-lining",
             "lining with shoe-with-lining",
             "spring-brake with chamber",
+            "push-rod with chamber",
             "chamber with chamber",
             "chamber with chamber");
   }

@@ -23,7 +23,11 @@ record Timings(Path jar, int seconds) {
     for (String timed : classes()) {
       List<String> command = Child.java("-cp", jar.toString(), Turns.class.getName());
       command.addAll(List.of(timed, String.valueOf(seconds)));
-      Child.output(command).lines().forEach(line -> add(line, series));
+      Child.output(command)
+          .lines()
+          .filter(line -> line.startsWith(Turns.MARK))
+          .map(line -> line.substring(Turns.MARK.length()))
+          .forEach(line -> add(line, series));
     }
   }
 

@@ -37,6 +37,9 @@ final class Turns {
   /** Warm-up is this many times as long: the compiler is not done with the rules before. */
   private static final int WARM_UP = 3;
 
+  /** What the lines with a measurement begin with, for a Java may say things of its own. */
+  static final String MARK = "timed ";
+
   private static final String ALLOCATED = "gc.alloc.rate.norm";
   private static final double[] PARTS = {50, 90, 99, 99.9, 100};
 
@@ -108,7 +111,7 @@ final class Turns {
   }
 
   private static String line(String name, double value) {
-    return name + " " + value;
+    return MARK + name + " " + value;
   }
 
   private static double median(List<Double> values) {

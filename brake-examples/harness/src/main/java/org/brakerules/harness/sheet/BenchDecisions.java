@@ -2,7 +2,6 @@ package org.brakerules.harness.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.brakerules.calc.Working;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Disposition;
@@ -41,39 +40,48 @@ final class BenchDecisions {
     return decisions.stream().map(this::carriedOut).toList();
   }
 
+  /** Whether a part stays if nothing else decides against it. */
+  static boolean givesWay(Decision decision) {
+    return !decision.hold() && decision.disposition().compareTo(Disposition.UNDECIDED) < 0;
+  }
+
   private Decision carriedOut(Decision decision) {
-    if (decision.hold() || decision.disposition().compareTo(Disposition.UNDECIDED) >= 0) {
+    if (!givesWay(decision)) {
       return decision;
     }
     return switch (decision.part().kind()) {
       case SHIM -> shims.flatMap(working -> changed(decision, working)).orElse(decision);
       case SHOE -> lining(decision).map(why -> exchanged(decision, why)).orElse(decision);
-      default -> neededWithNewPart(decision).orElse(decision);
+      default -> renewedBesideAnother(decision).orElse(decision);
     };
   }
 
   /** A good part that the parts list has new, because another new part needs or brings it. */
-  private Optional<Decision> neededWithNewPart(Decision good) {
+  private Optional<Decision> renewedBesideAnother(Decision good) {
     return parts.stream()
         .flatMap(list -> list.lines().stream())
-        .filter(line -> line.handling() == Handling.ORDER)
+        .filter(PartsLine::isRenewedBesideAnother)
         .filter(line -> line.own().anyMatch(good.part()::equals))
-        .flatMap(line -> renewed(good, line))
-        .findFirst();
+        .findFirst()
+        .map(line -> renewed(good, line));
   }
 
-  private Stream<Decision> renewed(Decision good, PartsLine line) {
+  private static Decision renewed(Decision good, PartsLine line) {
+    Ground ground = line.grounds().get(0);
     String action =
         line.comesWith()
             .map(unit -> AS_ONE_UNIT.formatted(unit.singular()))
-            .orElseGet(() -> line.grounds().get(0).sentence());
-    List<String> rules = line.grounds().stream().map(Ground::id).toList();
-    return line.grounds().get(0).kind() == Ground.Kind.NEEDED_WITH
-        ? decisions.stream()
-            .flatMap(one -> one.reasons().stream())
-            .filter(reason -> rules.contains(reason.rule()))
-            .map(reason -> with(good, Disposition.REPLACE, reason, action))
-        : Stream.empty();
+            .orElseGet(ground::sentence);
+    Reason why =
+        new Reason(
+            ground.id(),
+            line.item().singular(),
+            Verdict.REPLACE,
+            ground.sentence(),
+            action,
+            List.of(),
+            good.reasons().get(0).source());
+    return with(good, Disposition.REPLACE, why, action);
   }
 
   private Optional<Decision> changed(Decision shim, Working working) {

@@ -15,7 +15,7 @@ enum Mark {
   ADJUST("adjust", "a white square"),
   COMES_OUT("comes out", "a dashed ring"),
   CLEAN("clean, goes back", "a ring in a dotted ring"),
-  IN_PLACE("new, fitted already", "two rings, one in the other"),
+  IN_PLACE("new already", "two rings, one in the other"),
   REUSE("goes back", "a white ring");
 
   private final String inWords;

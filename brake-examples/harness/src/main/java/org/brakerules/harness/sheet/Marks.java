@@ -25,7 +25,7 @@ final class Marks {
 
   private final Optional<Working> shims;
   private final boolean shoesOrdered;
-  private final Set<Place> ordered;
+  private final Set<Place> renewedBesideAnother;
   private final Set<Place> fittedNew;
 
   /**
@@ -42,13 +42,17 @@ final class Marks {
             .filter(part -> part.condition() == Condition.NEW)
             .map(Part::place)
             .collect(Collectors.toSet());
-    this.ordered =
+    this.renewedBesideAnother =
+        parts.stream()
+            .flatMap(list -> list.lines().stream())
+            .filter(PartsLine::isRenewedBesideAnother)
+            .flatMap(PartsLine::own)
+            .collect(Collectors.toSet());
+    this.shoesOrdered =
         parts.stream()
             .flatMap(list -> list.lines().stream())
             .filter(line -> line.handling() == Handling.ORDER)
-            .flatMap(PartsLine::own)
-            .collect(Collectors.toSet());
-    this.shoesOrdered = ordered.stream().anyMatch(part -> part.kind() == PartKind.SHOE);
+            .anyMatch(line -> line.item().part().equals(Optional.of(PartKind.SHOE)));
   }
 
   List<Mark> of(List<Decision> decisions) {
@@ -57,6 +61,9 @@ final class Marks {
 
   private Mark of(Decision decision) {
     Mark mark = Mark.of(decision);
+    if (renewedBesideAnother.contains(decision.part()) && BenchDecisions.givesWay(decision)) {
+      return Mark.REPLACE;
+    }
     if (mark != Mark.REUSE && mark != Mark.CLEAN) {
       return mark;
     }
@@ -66,7 +73,7 @@ final class Marks {
     return switch (decision.part().kind()) {
       case SHOE -> shoesOrdered ? Mark.EXCHANGE : mark;
       case SHIM -> decision.part().station() == Station.SPLINE_END ? shim(mark) : mark;
-      default -> ordered.contains(decision.part()) ? Mark.REPLACE : mark;
+      default -> mark;
     };
   }
 

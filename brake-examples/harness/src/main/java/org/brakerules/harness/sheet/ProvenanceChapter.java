@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.brakerules.harness.html.Markup;
 import org.brakerules.model.decision.Decision;
 import org.brakerules.model.decision.Reason;
 import org.brakerules.model.decision.RuleBaseVersion;
 import org.brakerules.model.decision.Source;
+import org.brakerules.model.decision.Standing;
 
 /** What the sheet rests on: the rule base, the rules that spoke, and their sources. */
 final class ProvenanceChapter {
@@ -48,7 +50,7 @@ final class ProvenanceChapter {
             + material.decision().ruleBase().fingerprint()
             + "."
             + rules(named));
-    page.element("p", "Sources: " + String.join("; ", sources().values()) + ".");
+    page.element("p", "Sources, by their standing: " + sources() + ".");
     page.close();
   }
 
@@ -63,14 +65,16 @@ final class ProvenanceChapter {
     return others.isEmpty() ? "" : " Rules that spoke beside those named above: " + others + ".";
   }
 
-  private Map<String, String> sources() {
-    Map<String, String> words = new TreeMap<>();
+  private String sources() {
+    Map<Standing, Set<String>> titles = new TreeMap<>();
     for (Reason reason : reasons()) {
       for (Source source : reason.source()) {
-        words.put(source.id(), source.title() + " (" + source.standing().inWords() + ")");
+        titles.computeIfAbsent(source.standing(), none -> new TreeSet<>()).add(source.title());
       }
     }
-    return words;
+    return titles.entrySet().stream()
+        .map(one -> one.getKey().inWords() + ": " + String.join("; ", one.getValue()))
+        .collect(Collectors.joining(" / "));
   }
 
   private List<Reason> reasons() {

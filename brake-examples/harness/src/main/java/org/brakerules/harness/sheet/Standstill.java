@@ -66,7 +66,7 @@ final class Standstill {
     }
     left.add(
         "Nobody moves the vehicle: no brake of it is set or proved until the work goes on, and no air"
-            + " comes to any brake. What is read with air up waits until then.");
+            + " comes to any brake. What is read with air up waits until every brake is closed.");
     return left;
   }
 

@@ -53,7 +53,7 @@ final class StepsChapter {
     page.open("section", "class", "work").element("h2", "The work, in order");
     page.element(
         "p",
-        "The steps begin at the vehicle's arrival: tick off what was done for the inspection. Gaps"
+        "The steps begin at the vehicle's arrival: tick off what is done already. Gaps"
             + " in the numbers are steps at other wheel ends. At a hold point nobody goes on until"
             + " it passes. Sign on the line of each step.",
         "class",

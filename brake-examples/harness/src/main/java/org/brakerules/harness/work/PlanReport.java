@@ -48,7 +48,7 @@ public final class PlanReport {
         2,
         "Note",
         12,
-        "The steps begin at the vehicle's arrival; tick off what was done for the inspection."
+        "The steps begin at the vehicle's arrival; tick off what is done already."
             + " HOLD means: nobody goes on until it passes.");
     if (!plan.stops().isEmpty()) {
       heading("The plan stops");
