@@ -215,6 +215,13 @@ class StepsFollowTheBrakeTest {
   }
 
   @Test
+  void a_new_drum_is_washed_and_turned_true_whether_it_is_ordered_or_lies_ready() {
+    assertThat(ids(plan(SoundBrake.tube().fittedNew("drum"))))
+        .contains("PREPARE-030", "ASSEMBLE-468");
+    assertThat(ids(plan(SoundBrake.tube()))).doesNotContain("PREPARE-030", "ASSEMBLE-468");
+  }
+
+  @Test
   void an_adjuster_is_greased_whenever_the_shoes_are_off() {
     assertThat(ids(plan(SoundBrake.tube().scope(Scope.SHOES_OFF)))).contains("ASSEMBLE-235");
     assertThat(ids(plan(SoundBrake.tube().scope(Scope.DRUM_OFF)))).doesNotContain("ASSEMBLE-235");
