@@ -93,9 +93,7 @@ final class WayOut {
     return lines;
   }
 
-  /**
-   * Whether a plan for this scope puts in whatever ends the hold, or what led to it is not known.
-   */
+  /** Not while the source is unknown: whatever it turns out to be may have no step. */
   private boolean newPartsGoInBySteps() {
     Set<PartKind> remedied = EnumSet.noneOf(PartKind.class);
     end.held().forEach(held -> remedied.add(held.part().kind()));

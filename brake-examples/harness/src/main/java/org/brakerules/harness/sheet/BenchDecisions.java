@@ -40,7 +40,7 @@ final class BenchDecisions {
     return decisions.stream().map(this::carriedOut).toList();
   }
 
-  /** Whether a part stays if nothing else decides against it. */
+  /** Whether it was found good and is on no hold, so that another part can make it give way. */
   static boolean givesWay(Decision decision) {
     return !decision.hold() && decision.disposition().compareTo(Disposition.UNDECIDED) < 0;
   }
