@@ -113,6 +113,9 @@ final class Aim {
 
   /** Whether the rule asks for a look that can only be open while nobody has looked. */
   boolean asksFor(PartKind kind, RecordComponent component) {
+    if (asked.isEmpty()) {
+      return false;
+    }
     String name = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
     return asked.contains(kind.id() + "." + name);
   }

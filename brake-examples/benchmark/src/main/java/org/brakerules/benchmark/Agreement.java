@@ -31,8 +31,9 @@ public final class Agreement {
    * @param jobs the jobs compared
    * @param decisions the parts of these jobs
    * @param disagreements the differences between the two answers
+   * @param hash a number made of all answers, the same on any number of threads
    */
-  public record Outcome(long jobs, long decisions, long disagreements) {}
+  public record Outcome(long jobs, long decisions, long disagreements, String hash) {}
 
   private final PrintStream out;
   private final PrintStream err;

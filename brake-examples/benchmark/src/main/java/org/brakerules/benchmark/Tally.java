@@ -50,7 +50,7 @@ final class Tally {
   }
 
   Agreement.Outcome outcome() {
-    return new Agreement.Outcome(jobs, decisions, disagreements());
+    return new Agreement.Outcome(jobs, decisions, disagreements(), hash());
   }
 
   long disagreements() {

@@ -27,7 +27,11 @@ final class Sections {
     lines.count("differences", (double) agreed.disagreements(), "");
     return lines.under(
         "Rules and oracle",
-        "Random jobs from the first seed on; disposition, hold, rules, checks with their margins and"
-            + " open points of each part compared.");
+        "Random jobs from the first seed on, on "
+            + Measurement.MANY_THREADS
+            + " threads; disposition, hold, rules, checks with their margins and open points of each"
+            + " part compared. The hash of all answers was "
+            + agreed.hash()
+            + "; on another number of threads it must be the same.");
   }
 }
