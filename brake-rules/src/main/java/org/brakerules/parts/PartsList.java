@@ -42,28 +42,23 @@ public record PartsList(
    * them stand parts of the same lines that are replaced anyway.
    */
   public Set<Place> comingOffAgain() {
-    return wheelEnds.stream()
-        .flatMap(end -> end.lines().stream())
-        .filter(
-            line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.USED_ONCE))
-        .flatMap(PartsLine::own)
-        .collect(Collectors.toUnmodifiableSet());
+    return own(
+        line -> line.grounds().stream().anyMatch(one -> one.kind() == Ground.Kind.USED_ONCE));
   }
 
   /** Parts that are new for the sake of another part, whatever was decided on them. */
   public Set<Place> renewedBesideAnother() {
-    return ordered(PartsLine::isRenewedBesideAnother);
+    return own(PartsLine::isRenewedBesideAnother);
   }
 
   /** Parts that come with another new part as one unit, and are not bought apart. */
   public Set<Place> comingAsOneUnit() {
-    return ordered(line -> line.comesWith().isPresent());
+    return own(line -> line.handling() == Handling.ORDER && line.comesWith().isPresent());
   }
 
-  private Set<Place> ordered(Predicate<PartsLine> which) {
+  private Set<Place> own(Predicate<PartsLine> which) {
     return wheelEnds.stream()
         .flatMap(end -> end.lines().stream())
-        .filter(line -> line.handling() == Handling.ORDER)
         .filter(which)
         .flatMap(PartsLine::own)
         .collect(Collectors.toUnmodifiableSet());

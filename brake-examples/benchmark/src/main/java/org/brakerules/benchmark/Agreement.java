@@ -16,7 +16,8 @@ public final class Agreement {
   private static final String USAGE =
       """
       Usage: Agreement [--jobs N] [--first SEED] [--threads T] [--examples K]
-      Rule base and oracle decide random jobs; every answer is compared in full.
+      Rule base and oracle decide random jobs; for every part disposition, hold, reasons, checks and
+      open points are compared.
         --jobs N      how many jobs, from 1 to 1000000000 (10000)
         --first SEED  the seed of the first (1)
         --threads T   on how many threads, from 1 to 64 (1)
@@ -30,10 +31,9 @@ public final class Agreement {
    *
    * @param jobs the jobs compared
    * @param decisions the parts of these jobs
-   * @param disagreements the differences between the two answers
-   * @param hash a number made of all answers, the same on any number of threads
+   * @param disagreements the parts on which the two answers differ
    */
-  public record Outcome(long jobs, long decisions, long disagreements, String hash) {}
+  public record Outcome(long jobs, long decisions, long disagreements) {}
 
   private final PrintStream out;
   private final PrintStream err;

@@ -24,6 +24,8 @@ final class AnswerHash {
     }
     for (OracleCheck check : decision.checks()) {
       hash = with(with(hash, check.limit()), check.status().name());
+      hash = with(hash, check.figure().map(Object::toString).orElse(""));
+      hash = with(hash, check.reading().map(Object::toString).orElse(""));
       hash = with(hash, check.margin().map(Object::toString).orElse(""));
     }
     for (String point : decision.open()) {

@@ -1,6 +1,7 @@
 package org.brakerules.benchmark;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -94,7 +95,7 @@ public final class Benchmark implements Callable<Integer> {
     try {
       write(measurement().run(System.err));
       return CommandLine.ExitCode.OK;
-    } catch (IOException failed) {
+    } catch (IOException | UncheckedIOException | IllegalStateException failed) {
       System.err.println("benchmark: " + failed.getMessage());
       return FAILED;
     }

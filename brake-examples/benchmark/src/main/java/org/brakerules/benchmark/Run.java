@@ -56,7 +56,9 @@ final class Run {
 
   private Tally work() {
     Tally tally = new Tally();
-    for (long from = next.getAndAdd(BLOCK); from < jobs; from = next.getAndAdd(BLOCK)) {
+    for (long from = next.getAndAdd(BLOCK);
+        from < jobs && !isStopped();
+        from = next.getAndAdd(BLOCK)) {
       long to = Math.min(from + BLOCK, jobs);
       for (long i = from; i < to; i++) {
         tally.add(firstSeed + i, compare(firstSeed + i));
@@ -64,6 +66,11 @@ final class Run {
       progress.accept(done.addAndGet(to - from));
     }
     return tally;
+  }
+
+  /** Once a job has failed the others are of no use. */
+  private static boolean isStopped() {
+    return Thread.currentThread().isInterrupted();
   }
 
   private static Comparison compare(long seed) {

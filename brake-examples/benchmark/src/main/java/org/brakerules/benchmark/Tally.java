@@ -31,10 +31,17 @@ final class Tally {
   void add(long seed, Comparison comparison) {
     jobs++;
     decisions += comparison.decisions();
-    hash += (comparison.hash() + seed) * 0x9E3779B97F4A7C15L;
+    hash += mixed(comparison.hash() ^ mixed(seed));
     for (Disagreement one : comparison.disagreements()) {
       kinds.merge(one.kind(), new Kind(1, one), Kind::and);
     }
+  }
+
+  /** Lets no two jobs exchange their answers unnoticed: the last step of MurmurHash3. */
+  private static long mixed(long number) {
+    long half = (number ^ (number >>> 33)) * 0xFF51AFD7ED558CCDL;
+    long whole = (half ^ (half >>> 33)) * 0xC4CEB9FE1A85EC53L;
+    return whole ^ (whole >>> 33);
   }
 
   /** Adds what another thread counted. */
@@ -50,7 +57,7 @@ final class Tally {
   }
 
   Agreement.Outcome outcome() {
-    return new Agreement.Outcome(jobs, decisions, disagreements(), hash());
+    return new Agreement.Outcome(jobs, decisions, disagreements());
   }
 
   long disagreements() {

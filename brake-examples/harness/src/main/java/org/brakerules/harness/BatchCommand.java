@@ -1,5 +1,6 @@
 package org.brakerules.harness;
 
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -110,11 +111,18 @@ final class BatchCommand implements Callable<Integer> {
       return run(places, terminal.in(), 0);
     }
     Path file = JobFile.existing(input, "a file with jobs");
-    try (InputStream stream = Files.newInputStream(file)) {
+    try (InputStream stream = open(file)) {
       return run(places, stream, Files.isRegularFile(file) ? Files.size(file) : 0);
     } catch (IOException failure) {
       throw new UnreadableFileException(JobFile.reason(failure));
     }
+  }
+
+  /** A pipe with a name has no place to seek to, which a channel would ask it for. */
+  private static InputStream open(Path file) throws IOException {
+    return Files.exists(file) && !Files.isRegularFile(file)
+        ? new FileInputStream(file.toFile())
+        : Files.newInputStream(file);
   }
 
   private ExitCode run(BatchPlaces places, InputStream stream, long size) {

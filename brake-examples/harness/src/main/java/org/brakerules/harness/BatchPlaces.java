@@ -1,14 +1,15 @@
 package org.brakerules.harness;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.brakerules.harness.batch.Places;
 
 /**
  * Where a batch writes to, as named on the command line.
@@ -29,13 +30,18 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
    */
   static BatchPlaces of(
       String input, String decided, String rejected, String summary, String chart) {
+    if (input.isEmpty() || decided.isEmpty()) {
+      throw new UsageMistake("an empty name is no file; name one for IN and one for --out");
+    }
     if (rejected.isEmpty() && !isNewFile(decided)) {
       throw new UsageMistake(
           "name a file for lines without a decision, --rejects FILE, where the decisions go to no"
-              + " file of their own");
+              + " file of their own but to standard output, a pipe or a device");
     }
-    Path rejects = path(rejected.isEmpty() ? decided + ".rejects.jsonl" : rejected);
-    BatchPlaces places = new BatchPlaces(decided, rejects, option(summary), option(chart));
+    Path rejects =
+        rejected.isEmpty() ? path(decided + ".rejects.jsonl") : file("--rejects", rejected);
+    BatchPlaces places =
+        new BatchPlaces(decided, rejects, option("--summary", summary), option("--chart", chart));
     places.refuseTwice(input);
     return places;
   }
@@ -58,6 +64,9 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
   private static String obstacle(Path file) {
     if (Files.isDirectory(file)) {
       return file + " is a folder, where a file is to be written";
+    }
+    if (Files.isSymbolicLink(file)) {
+      return file + " is a link; name the file it leads to, or - for standard output";
     }
     if (Files.exists(file) && !Files.isRegularFile(file)) {
       return file + " is no ordinary file; name one that can be written as a whole";
@@ -85,29 +94,66 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
   }
 
   private void refuseTwice(String input) {
-    Map<String, Path> all = new LinkedHashMap<>();
+    Map<Path, String> seen = new HashMap<>();
     if (!input.equals(JobFile.STANDARD_INPUT)) {
-      all.put("the jobs", path(input));
+      refuseTwice("the jobs", path(input), seen);
     }
     if (intoFile()) {
-      all.put("--out", decidedFile());
+      refuseTwice("--out", decidedFile(), seen);
     }
-    all.put("--rejects", rejected);
-    summary.ifPresent(file -> all.put("--summary", file));
-    chart.ifPresent(file -> all.put("--chart", file));
-    Map<Path, String> seen = new HashMap<>();
-    all.forEach((name, file) -> refuseTwice(name, file, seen));
+    refuseTwice("--rejects", rejected, seen);
+    summary.ifPresent(file -> refuseTwice("--summary", file, seen));
+    chart.ifPresent(file -> refuseTwice("--chart", file, seen));
+    unfinished().forEach(file -> refuseTwice("a file of the unfinished run", file, seen));
+  }
+
+  /** What lies beside the outputs until they are finished. */
+  private Stream<Path> unfinished() {
+    Stream<Path> ofRun =
+        intoFile()
+            ? new Places(decidedFile(), rejected).unfinished().stream()
+            : Stream.of(WholeFile.beside(rejected));
+    return Stream.concat(
+        ofRun, Stream.of(summary, chart).flatMap(Optional::stream).map(WholeFile::beside));
   }
 
   private static void refuseTwice(String name, Path file, Map<Path, String> seen) {
-    String other = seen.putIfAbsent(file.toAbsolutePath().normalize(), name);
+    String other = seen.putIfAbsent(real(file), name);
     if (other != null) {
       throw new UsageMistake(file + " is named twice, as " + other + " and as " + name);
     }
   }
 
-  private static Optional<Path> option(String name) {
-    return name.isEmpty() ? Optional.empty() : Optional.of(path(name));
+  /** One file under one name, whatever links lead to it. */
+  private static Path real(Path file) {
+    Path whole = file.toAbsolutePath().normalize();
+    try {
+      return whole.toRealPath();
+    } catch (IOException notThereYet) {
+      return inRealFolder(whole);
+    }
+  }
+
+  private static Path inRealFolder(Path file) {
+    try {
+      return file.resolveSibling(
+          Objects.requireNonNullElse(file.getParent(), file)
+              .toRealPath()
+              .resolve(file.getFileName()));
+    } catch (IOException noFolder) {
+      return file;
+    }
+  }
+
+  private static Optional<Path> option(String option, String name) {
+    return name.isEmpty() ? Optional.empty() : Optional.of(file(option, name));
+  }
+
+  private static Path file(String option, String name) {
+    if (name.equals(JobFile.STANDARD_INPUT)) {
+      throw new UsageMistake("only --out can be - for standard output; name a file for " + option);
+    }
+    return path(name);
   }
 
   private static Path path(String name) {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Objects;
+import java.util.zip.ZipException;
 import org.brakerules.BrakeRules;
 import org.brakerules.harness.batch.FileBatch;
 import org.brakerules.harness.batch.NamedInput;
@@ -40,7 +41,7 @@ record BatchRun(
       return places.intoFile() ? intoFile(input) : intoStream(input);
     } catch (UnreadableInputException brokenOff) {
       terminal.complain(
-          new JobFile(input.name()).name() + ": " + brokenOff.getMessage() + goOn("it is mended"));
+          new JobFile(input.name()).name() + ": " + brokenOff.getMessage() + goOn(brokenOff));
     } catch (FileSystemException failure) {
       Path file = Path.of(Objects.requireNonNullElse(failure.getFile(), places.decided()));
       terminal.complain(new WriteFailure(file, failure).inWords() + goOn("it can be written"));
@@ -52,11 +53,22 @@ record BatchRun(
     return ExitCode.NO_ACCESS;
   }
 
+  /**
+   * Of damaged data the lines before were perhaps damaged as well, and are compared when mended.
+   */
+  private String goOn(UnreadableInputException brokenOff) {
+    return brokenOff.getCause() instanceof ZipException && isKept()
+        ? "; lines before it may be damaged too: once it is mended start afresh with --again"
+        : goOn("it is mended");
+  }
+
   /** What was decided before the trouble is not lost. */
   private String goOn(String when) {
-    return places.intoFile() && Files.exists(Path.of(places.decided() + ".state"))
-        ? "; what is decided is kept, the same command goes on once " + when
-        : "";
+    return isKept() ? "; what is decided is kept, the same command goes on once " + when : "";
+  }
+
+  private boolean isKept() {
+    return places.intoFile() && Files.exists(Path.of(places.decided() + ".state"));
   }
 
   private ExitCode intoFile(NamedInput input) throws IOException {
@@ -82,10 +94,19 @@ record BatchRun(
   }
 
   private ExitCode intoStream(NamedInput input) throws IOException {
-    Path part = places.rejected().resolveSibling(places.rejected().getFileName() + ".part");
+    Path part = WholeFile.beside(places.rejected());
+    if (!again) {
+      Places.refuseRejectsOfAnother(part);
+    }
     try {
-      Outcome outcome = intoStream(input, part);
-      Files.move(part, places.rejected(), StandardCopyOption.REPLACE_EXISTING);
+      Outcome outcome;
+      try {
+        outcome = intoStream(input, part);
+      } catch (UnreadableInputException brokenOff) {
+        keepRejects(part); // of the lines whose decisions are out already
+        throw brokenOff;
+      }
+      keepRejects(part);
       writeSummary(outcome);
       terminal.err().print(outcome.text());
       terminal.err().flush();
@@ -93,6 +114,10 @@ record BatchRun(
     } finally {
       Files.deleteIfExists(part);
     }
+  }
+
+  private void keepRejects(Path part) throws IOException {
+    Files.move(part, places.rejected(), StandardCopyOption.REPLACE_EXISTING);
   }
 
   private Outcome intoStream(NamedInput input, Path rejects) throws IOException {

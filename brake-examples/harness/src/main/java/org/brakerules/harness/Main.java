@@ -52,7 +52,7 @@ public final class Main {
     try {
       Optional<DecideCommand> plain = DecideCommand.plain(terminal, args);
       return plain.isPresent() ? plain.get().call() : commandLine(args).execute(args);
-    } catch (RuntimeException | LinkageError mistake) {
+    } catch (RuntimeException | LinkageError | OutOfMemoryError mistake) {
       return internalFailure(mistake);
     }
   }
@@ -88,7 +88,11 @@ public final class Main {
       cause = cause.getCause();
     }
     terminal.complain(
-        "brake: internal failure, a mistake in this program: " + cause + " (see --stacktrace)");
+        cause instanceof OutOfMemoryError
+            ? "brake: the memory that Java was given is used up; give it more, as with java -Xmx512m"
+            : "brake: internal failure, a mistake in this program: "
+                + cause
+                + " (see --stacktrace)");
     if (brake.stackTrace()) {
       failure.printStackTrace(terminal.err());
       terminal.err().flush();

@@ -293,6 +293,17 @@ class BatchCommandTest {
     assertThat(names()).doesNotContain("out.jsonl", "out.jsonl.part");
   }
 
+  @Test
+  void a_state_that_is_no_text_is_told_like_a_damaged_one() throws IOException {
+    unfinished();
+    Files.write(folder.resolve("out.jsonl.state"), new byte[] {(byte) 0xFF, 0, (byte) 0xC3});
+
+    CommandLineRun refused = batch(WEEK, "out.jsonl");
+
+    assertThat(refused.exitCode()).isEqualTo(2);
+    assertThat(refused.err()).contains("is no state of an unfinished batch, or is damaged");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"", "{}", "no state", "{\"state\":1}", "[]"})
   void a_damaged_state_is_told_and_again_starts_afresh(String damaged) throws IOException {
@@ -321,7 +332,12 @@ class BatchCommandTest {
           IN --out OUT --summary nowhere/s | 4 | nowhere/s: there is no folder
           IN --out IN                     | 2 | is named twice, as the jobs and as --out
           IN --out OUT --rejects OUT      | 2 | is named twice, as --out and as --rejects
+          IN --out OUT --rejects OUT.part | 2 | is named twice, as --rejects and as a file of the unfinished run
+          IN --out OUT --chart OUT.state.new | 2 | is named twice, as --chart and as a file of the unfinished run
+          IN --out OUT --summary s --chart s.part | 2 | is named twice, as --chart and as a file of the unfinished run
           IN --out -                      | 2 | name a file for lines without a decision
+          IN --out OUT --summary -        | 2 | only --out can be - for standard output; name a file for --summary
+          IN --out - --rejects -          | 2 | only --out can be - for standard output; name a file for --rejects
           IN --out OUT --threads 0        | 2 | --threads counts threads; write 1 or more
           IN --out OUT --form ful         | 2 | "ful" is no word for --form; did you mean full?
           """)
@@ -339,6 +355,124 @@ class BatchCommandTest {
     assertThat(run.err()).contains(message).hasLineCount(1);
     assertThat(run.out()).isEmpty();
     assertThat(names()).isEmpty();
+  }
+
+  @Test
+  void an_input_with_the_name_of_an_unfinished_output_is_refused_and_kept() throws IOException {
+    Path input = Files.copy(WEEK, folder.resolve("out.jsonl.part"));
+
+    CommandLineRun run = batch(input, "out.jsonl");
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("is named twice, as the jobs and as a file of the unfinished run");
+    assertThat(input).hasSameBinaryContentAs(WEEK);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"other.jsonl", "-"})
+  void rejects_of_an_unfinished_run_are_not_cut_off_by_another(String out) throws IOException {
+    Path input = unfinished();
+    Path rejected = folder.resolve("out.jsonl.rejects.jsonl");
+    String other = out.equals("-") ? out : folder.resolve(out).toString();
+
+    CommandLineRun run =
+        CommandLineRun.of(
+            "batch", WEEK.toString(), "--out", other, "--rejects", rejected.toString());
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("out.jsonl.rejects.jsonl.part holds the rejects of an unfinished run");
+    assertThat(run.out()).isEmpty();
+    assertThat(names()).doesNotContain("other.jsonl.part");
+    CommandLineRun after = batch(input, "out.jsonl");
+    assertThat(after.out()).startsWith("220 jobs decided");
+    assertThat(rejected).content().hasLineCount(20);
+  }
+
+  @Test
+  void decisions_in_a_pipe_keep_their_rejects_where_the_input_breaks_off() throws IOException {
+    byte[] whole = packedWeeks(20);
+    Path input = folder.resolve("weeks.jsonl.gz");
+    Files.write(input, Arrays.copyOf(whole, whole.length * 3 / 4));
+
+    CommandLineRun run =
+        CommandLineRun.of("batch", input.toString(), "--out", "-", "--rejects", rejects());
+
+    assertThat(run.exitCode()).isEqualTo(4);
+    assertThat(tree(Files.readAllLines(Path.of(rejects())).get(0)).path("line").asInt())
+        .isEqualTo(BAD_LINE);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--out", "--rejects", "--summary", "--chart"})
+  void a_link_keeps_its_place_and_its_target(String option) throws IOException {
+    Path target = Files.writeString(folder.resolve("target"), "precious");
+    Path link = Files.createSymbolicLink(folder.resolve("link"), target);
+    String out = option.equals("--out") ? "link" : "out.jsonl";
+
+    CommandLineRun run =
+        option.equals("--out") ? batch(WEEK, out) : batch(WEEK, out, option, link.toString());
+
+    assertThat(run.exitCode()).isEqualTo(4);
+    assertThat(run.err()).contains("link is a link; name the file it leads to");
+    assertThat(link).isSymbolicLink();
+    assertThat(target).hasContent("precious");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--out", "--summary"})
+  void a_linked_folder_hides_no_name_that_stands_twice(String option) throws IOException {
+    Path jobs = Files.copy(WEEK, Files.createDirectory(folder.resolve("d")).resolve("jobs"));
+    Path other =
+        Files.createSymbolicLink(folder.resolve("linked"), folder.resolve("d")).resolve("jobs");
+
+    CommandLineRun run =
+        option.equals("--out")
+            ? batch(jobs, "linked/jobs")
+            : batch(jobs, "out.jsonl", option, other.toString());
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).contains("is named twice, as the jobs and as " + option);
+    assertThat(jobs).hasSameBinaryContentAs(WEEK);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"out.jsonl", "out.jsonl.rejects.jsonl"})
+  void a_finished_run_whose_summary_failed_wants_its_files_as_it_left_them(String gone)
+      throws IOException {
+    Path summary = folder.resolve("summary");
+    Files.createDirectories(folder.resolve("summary.part").resolve("in the way"));
+    CommandLineRun failed = batch(WEEK, "out.jsonl", "--summary", summary.toString());
+    Files.move(folder.resolve(gone), folder.resolve("elsewhere"));
+
+    CommandLineRun without = batch(WEEK, "out.jsonl");
+    Files.move(folder.resolve("elsewhere"), folder.resolve(gone));
+    CommandLineRun with = batch(WEEK, "out.jsonl");
+
+    assertThat(failed.exitCode()).isEqualTo(4);
+    assertThat(failed.err()).contains("summary").doesNotContain("out.jsonl cannot");
+    assertThat(without.exitCode()).isEqualTo(2);
+    assertThat(without.err()).contains("its files are not as it left them");
+    assertThat(with.exitCode()).isEqualTo(3);
+    assertThat(with.out()).startsWith("11 jobs decided");
+  }
+
+  @Test
+  void damaged_packed_input_promises_nothing_it_cannot_keep() throws IOException {
+    byte[] whole = packedWeeks(20);
+    Path input = folder.resolve("weeks.jsonl.gz");
+    byte[] damaged = whole.clone();
+    Arrays.fill(damaged, whole.length * 3 / 4, whole.length * 3 / 4 + 40, (byte) 0xFF);
+    Files.write(input, damaged);
+
+    CommandLineRun run = batch(input, "out.jsonl");
+    Files.write(input, whole);
+    CommandLineRun again = batch(input, "out.jsonl", "--again");
+
+    assertThat(run.exitCode()).isEqualTo(4);
+    assertThat(run.err()).contains("is damaged").contains("start afresh with --again");
+    assertThat(again.out()).startsWith("220 jobs decided");
   }
 
   @Test

@@ -292,6 +292,24 @@ class DecideCommandTest {
   }
 
   @Test
+  void too_little_memory_is_told_as_that_and_not_as_a_mistake() {
+    InputStream greedy =
+        new InputStream() {
+          @Override
+          public int read() {
+            throw new OutOfMemoryError("Java heap space");
+          }
+        };
+
+    CommandLineRun run = CommandLineRun.of(greedy, "decide", "-");
+
+    assertThat(run.exitCode()).isEqualTo(70);
+    assertThat(run.complaints())
+        .containsExactly(
+            "brake: the memory that Java was given is used up; give it more, as with java -Xmx512m");
+  }
+
+  @Test
   void mistake_in_this_program_can_be_located() {
     CommandLineRun run = CommandLineRun.of(new MistakenStream(), "decide", "--stacktrace", "-");
 

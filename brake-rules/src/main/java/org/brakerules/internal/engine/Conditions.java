@@ -40,6 +40,8 @@ final class Conditions {
         if (single != SingleConstraint.TRUE) {
           found.add(single);
         }
+      } else if (constraint.getType() == Constraint.Type.OR) {
+        throw new IllegalStateException("The rule language has no alternatives in a pattern.");
       } else {
         constraint.getChildren().forEach(child -> collect(child, found));
       }

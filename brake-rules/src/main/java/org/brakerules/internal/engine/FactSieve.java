@@ -1,5 +1,6 @@
 package org.brakerules.internal.engine;
 
+import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -109,6 +110,7 @@ final class FactSieve {
   }
 
   private int number(Conditions.Step step) {
+    refuseGeneral(step.factType());
     List<SingleConstraint> alone =
         step.constraints().stream()
             .filter(condition -> condition.getVariables().length == 1)
@@ -118,6 +120,16 @@ final class FactSieve {
         types.computeIfAbsent(step.factType(), type -> new TypePatterns()).number(alone, patterns);
     patterns = Math.max(patterns, number + 1);
     return number;
+  }
+
+  /** Facts are found by their own class, so a pattern over a wider type would never be at stake. */
+  private static void refuseGeneral(Class<?> factType) {
+    if (!Modifier.isFinal(factType.getModifiers())) {
+      throw new IllegalStateException(
+          "A pattern must name the type of its facts, and none is exactly a "
+              + factType.getSimpleName()
+              + ".");
+    }
   }
 
   /** At which wheel end a part will be replaced is not known before. */

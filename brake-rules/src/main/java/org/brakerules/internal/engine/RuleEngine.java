@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -33,6 +34,9 @@ public final class RuleEngine {
   private final Function<List<?>, SessionPool> sessions;
   private final Tables tables;
   private final Predicate<String> speaks;
+
+  /** As many as there are rule sets that switch rules off. */
+  private final Map<Set<String>, RuleEngine> rests = new ConcurrentHashMap<>();
 
   private RuleEngine(
       Map<String, RuleText> texts,
@@ -143,6 +147,10 @@ public final class RuleEngine {
 
   /** The same rules without those that a rule set switches off; the same engine if it has none. */
   public RuleEngine without(Collection<String> ruleIds) {
+    return ruleIds.isEmpty() ? this : rests.computeIfAbsent(Set.copyOf(ruleIds), this::rest);
+  }
+
+  private RuleEngine rest(Set<String> ruleIds) {
     RuleEngine rest = this;
     for (String id : ruleIds) {
       rest = rest.without(id);

@@ -4,7 +4,8 @@ import java.util.List;
 import org.brakerules.model.decision.Disposition;
 
 /**
- * What the oracle says of one part: the whole answer, but for its wording.
+ * What the oracle says of one part. Sentences, evidence, road answers, the order of the looks and
+ * cautions are not its matter.
  *
  * @param disposition what to do with it
  * @param hold whether work on it must stop

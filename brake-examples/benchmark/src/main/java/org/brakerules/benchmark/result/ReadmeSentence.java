@@ -11,7 +11,7 @@ public final class ReadmeSentence {
   /** The sentence. */
   public static String of(Results results) {
     return START
-        + " A wheel end takes %s times as long as plain Java that makes the same answer, lines of JSON come through %s times as fast as with it, and the first decision costs %s times the processor time of a Java that does nothing%s. `java -jar brake-examples/benchmark/target/benchmark.jar` measures [every figure](docs/performance.md) anew."
+        + " A wheel end takes %s times as long as plain Java that comes to the same decisions, lines of JSON come through %s times as fast as with it, and the first decision costs %s times the processor time of a Java that does nothing%s. `java -jar brake-examples/benchmark/target/benchmark.jar` measures [every figure](docs/performance.md) anew."
             .formatted(
                 ratio(results, "one-wheel-end-against-oracle"),
                 ratio(results, "pipeline-against-oracle"),

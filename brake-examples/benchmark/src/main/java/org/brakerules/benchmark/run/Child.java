@@ -1,6 +1,5 @@
 package org.brakerules.benchmark.run;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,17 +39,31 @@ final class Child {
    * @throws IOException if it ends with another exit code than 0
    */
   static String output(List<String> command) throws IOException, InterruptedException {
-    File said = Files.createTempFile("said", ".txt").toFile();
+    return output(command, 0);
+  }
+
+  /**
+   * Runs a command to its end, and gives what it prints.
+   *
+   * @param wanted the exit code it is to end with
+   * @throws IOException if it ends with another
+   */
+  static String output(List<String> command, int wanted) throws IOException, InterruptedException {
+    Path said = Files.createTempFile("said", ".txt");
+    Path complained = Files.createTempFile("complained", ".txt");
     try {
-      ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
-      int code = builder.redirectOutput(said).start().waitFor();
-      String output = Files.readString(said.toPath());
-      if (code != 0) {
-        throw new IOException(String.join(" ", command) + " ended with " + code + ":\n" + output);
+      ProcessBuilder builder = new ProcessBuilder(command).redirectError(complained.toFile());
+      int code = builder.redirectOutput(said.toFile()).start().waitFor();
+      String output = Files.readString(said);
+      if (code != wanted) {
+        throw new IOException(
+            "%s ended with %d:%n%s%s"
+                .formatted(String.join(" ", command), code, output, Files.readString(complained)));
       }
       return output;
     } finally {
-      Files.delete(said.toPath());
+      Files.delete(said);
+      Files.delete(complained);
     }
   }
 }

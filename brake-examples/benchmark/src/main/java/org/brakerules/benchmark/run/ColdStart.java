@@ -23,6 +23,10 @@ record ColdStart(Path harness, Path self, int starts) {
   static final String JAR = "start.jar";
   static final String ARCHIVE = "start.archive";
   static final String SCRIPT = "start.script";
+  private static final String DECIDE = "decide";
+
+  /** With this exit code {@code decide} says of the worn wheel end that parts are not decided. */
+  private static final int PARTS_ARE_OPEN = 1;
 
   /** Whether there is something to start, and a system that counts processor time. */
   boolean isPossible() {
@@ -33,8 +37,13 @@ record ColdStart(Path harness, Path self, int starts) {
     return harness.resolve("target").resolve("brake.jar");
   }
 
-  /** Starts each in turn and adds the milliseconds of one start. */
+  /**
+   * Starts each in turn and adds the milliseconds of one start.
+   *
+   * @throws IOException if one does not give its decision
+   */
   void run(Series series) throws IOException, InterruptedException {
+    refuseWithoutDecision();
     for (Map.Entry<String, List<String>> one : commands().entrySet()) {
       double before = ProcessorTime.ofChildren();
       for (int start = 0; start < starts; start++) {
@@ -44,9 +53,21 @@ record ColdStart(Path harness, Path self, int starts) {
     }
   }
 
+  /** A program that ends at once with a complaint must not be taken for a fast one. */
+  private void refuseWithoutDecision() throws IOException, InterruptedException {
+    for (List<String> command : commands().values()) {
+      boolean decides = command.contains(DECIDE);
+      String said = Child.output(command, decides ? PARTS_ARE_OPEN : 0);
+      if (decides && !said.startsWith("{")) {
+        throw new IOException(String.join(" ", command) + " printed no decision.");
+      }
+    }
+  }
+
   private Map<String, List<String>> commands() {
-    List<String> decide = List.of("decide", "--json", job().toString());
-    String archive = "-XX:SharedArchiveFile=" + harness.resolve("target").resolve("brake.jsa");
+    List<String> decide = List.of(DECIDE, "--json", job().toString());
+    Path archive = harness.resolve("target").resolve("brake.jsa");
+    String withArchive = "-XX:SharedArchiveFile=" + archive;
     String bare = Bare.class.getName();
     Map<String, List<String>> commands = new LinkedHashMap<>();
     commands.put(BARE, Child.java("-cp", self.toString(), bare));
@@ -54,8 +75,10 @@ record ColdStart(Path harness, Path self, int starts) {
         BARE_WITH_FLAGS,
         Child.java("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", self.toString(), bare));
     commands.put(JAR, with(Child.java("-jar", jar().toString()), decide));
-    commands.put(ARCHIVE, with(Child.java(archive, "-jar", jar().toString()), decide));
-    commands.put(SCRIPT, with(List.of("sh", harness.resolve("brake").toString()), decide));
+    if (Files.exists(archive)) {
+      commands.put(ARCHIVE, with(Child.java(withArchive, "-jar", jar().toString()), decide));
+      commands.put(SCRIPT, with(List.of("sh", harness.resolve("brake").toString()), decide));
+    }
     return commands;
   }
 

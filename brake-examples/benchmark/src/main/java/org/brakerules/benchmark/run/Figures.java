@@ -72,8 +72,8 @@ final class Figures {
             series.of(RetainedHeap.WHOLE, MEGA)),
         new Figure(
             "disagreements-in-a-million-jobs",
-            "disagreements with the oracle in 1,000,000 jobs",
-            "jobs",
+            "parts on which rules and oracle differ in 1,000,000 jobs",
+            "parts",
             Target.atMost(0),
             inAMillion(agreed)));
   }

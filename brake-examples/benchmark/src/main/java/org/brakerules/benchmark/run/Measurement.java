@@ -74,6 +74,11 @@ public record Measurement(
    * @throws IOException if a process that measures fails
    */
   public Results run(PrintStream progress) throws IOException, InterruptedException {
+    // What can fail comes before the rounds, which take most of an hour.
+    progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
+    List<Soak.Stage> soaked = Soak.run(self, decisions);
+    progress.printf(Locale.ROOT, "%,d random jobs held against the oracle%n", jobs);
+    Agreement.Outcome agreed = Agreement.of(jobs, MANY_THREADS);
     Series series = new Series();
     Path examples = self.toAbsolutePath().resolve("../../..").normalize();
     ColdStart start = new ColdStart(examples.resolve("harness"), self, starts);
@@ -91,10 +96,6 @@ public record Measurement(
         new Timings(others, seconds).run(series);
       }
     }
-    progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
-    List<Soak.Stage> soaked = Soak.run(self, decisions);
-    progress.printf(Locale.ROOT, "%,d random jobs held against the oracle%n", jobs);
-    Agreement.Outcome agreed = Agreement.of(jobs, MANY_THREADS);
     RuleBaseVersion version = BrakeRules.standard().version();
     return new Results(
         LocalDate.now(ZoneId.systemDefault()).toString(),

@@ -72,6 +72,15 @@ final class Soak {
   public static void main(String[] args) throws Exception {
     long wanted = Long.parseLong(args[0]);
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+    try {
+      soak(wanted, threads);
+    } finally {
+      threads.shutdownNow();
+    }
+    threads.awaitTermination(1, TimeUnit.MINUTES);
+  }
+
+  private static void soak(long wanted, ExecutorService threads) throws Exception {
     long made = 0;
     for (int stage = 1; stage <= STAGES; stage++) {
       long upTo = wanted * stage / STAGES;
@@ -85,8 +94,6 @@ final class Soak {
       }
       System.out.println(seen(made));
     }
-    threads.shutdown();
-    threads.awaitTermination(1, TimeUnit.MINUTES);
   }
 
   private static long decide(long wanted) {
@@ -97,9 +104,10 @@ final class Soak {
     return made;
   }
 
-  /** Counting the objects collects the others first. */
+  /** The list of the objects is garbage itself once the sessions are counted. */
   private static Stage seen(long decisions) throws JMException {
     int sessions = sessions();
+    System.gc();
     Runtime run = Runtime.getRuntime();
     int threads = ManagementFactory.getThreadMXBean().getThreadCount();
     return new Stage(decisions, run.totalMemory() - run.freeMemory(), threads, sessions);

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.profile.GCProfiler;
@@ -82,13 +82,13 @@ final class Turns {
             .forEachRemaining(sample -> all.addValue(sample.getKey(), sample.getValue()));
       }
       add(name, time.getScore());
-      one.getSecondaryResults()
-          .forEach(
-              (metric, value) -> {
-                if (metric.endsWith(ALLOCATED)) {
-                  add(name + "/bytes", value.getScore());
-                }
-              });
+      one.getSecondaryResults().forEach((metric, value) -> addAllocated(name, metric, value));
+    }
+  }
+
+  private void addAllocated(String name, String metric, Result<?> value) {
+    if (metric.endsWith(ALLOCATED)) {
+      add(name + "/bytes", value.getScore());
     }
   }
 
@@ -99,15 +99,12 @@ final class Turns {
   private Stream<String> lines() {
     return Stream.concat(
         scores.entrySet().stream().map(one -> line(one.getKey(), median(one.getValue()))),
-        samples.entrySet().stream()
-            .flatMap(
-                one ->
-                    IntStream.range(0, PARTS.length)
-                        .mapToObj(
-                            at ->
-                                line(
-                                    one.getKey() + "/" + PARTS[at],
-                                    one.getValue().getPercentile(PARTS[at])))));
+        samples.entrySet().stream().flatMap(one -> latencies(one.getKey(), one.getValue())));
+  }
+
+  private static Stream<String> latencies(String name, MultisetStatistics measured) {
+    return DoubleStream.of(PARTS)
+        .mapToObj(part -> line(name + "/" + part, measured.getPercentile(part)));
   }
 
   private static String line(String name, double value) {

@@ -43,7 +43,8 @@ final class Batch {
   /**
    * Decides what the chunks hold.
    *
-   * @throws UnreadableInputException if the input breaks off; what was read of it is written
+   * @throws UnreadableInputException if the input breaks off; the whole chunks read of it are
+   *     written
    */
   static void run(
       Chunks chunks, Form form, Packing packing, BatchOutput output, Progress progress, int threads)

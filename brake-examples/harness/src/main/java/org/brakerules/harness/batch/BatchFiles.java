@@ -89,10 +89,24 @@ final class BatchFiles implements BatchOutput, Closeable {
     decidedBytes = before.decidedBytes();
     rejectedBytes = before.rejectedBytes();
     finished = before.finished();
-    if (!finished) {
+    if (finished) {
+      resumption.refuseTaken(
+          decided.isPresent() ? size(decided) : written(places.decided()),
+          written(disk.exists(places.rejectedPart()) ? places.rejectedPart() : places.rejected()));
+    } else {
       rejected = Optional.of(disk.open(places.rejectedPart()));
       resumption.refuseShort(size(decided), size(rejected));
       cut();
+    }
+  }
+
+  /** The size of a finished file; -1 if it is not there. */
+  private long written(Path finished) throws FileSystemException {
+    if (!disk.exists(finished)) {
+      return -1;
+    }
+    try (OpenFile file = disk.open(finished)) {
+      return file.size();
     }
   }
 

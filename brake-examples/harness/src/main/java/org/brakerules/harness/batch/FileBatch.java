@@ -3,6 +3,7 @@ package org.brakerules.harness.batch;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.time.Duration;
 import org.brakerules.BrakeRules;
 
@@ -38,13 +39,17 @@ public final class FileBatch implements Closeable {
    * @param input the name of the input, and the input from its beginning
    * @param places where the decisions and the rejects go
    * @param again whether to start afresh where one was stopped
-   * @throws org.brakerules.harness.UsageMistake if the one that was stopped is not the same
+   * @throws org.brakerules.harness.UsageMistake if the one that was stopped is not the same, or
+   *     another keeps its rejects there
    * @throws UnreadableInputException if the input cannot be read
    * @throws FileSystemException if a file cannot be written
    */
   public static FileBatch open(
       BrakeRules rules, Form form, NamedInput input, Places places, boolean again)
       throws IOException {
+    if (!again && !Files.exists(places.state())) { // a run leaves no reject without a state
+      Places.refuseRejectsOfAnother(places.rejectedPart());
+    }
     Packing packing = Packing.of(places);
     String rejects = places.rejected().toAbsolutePath().normalize().toString();
     Settings settings = new Settings(form.name(), rejects, rules.version());
@@ -67,7 +72,8 @@ public final class FileBatch implements Closeable {
   /**
    * Decides what is left and puts the files in their places.
    *
-   * @throws UnreadableInputException if the input breaks off; what was read of it is decided
+   * @throws UnreadableInputException if the input breaks off; the whole chunks read of it are
+   *     decided
    * @throws FileSystemException if a file cannot be written
    */
   public void run(int threads, Progress progress) throws IOException {

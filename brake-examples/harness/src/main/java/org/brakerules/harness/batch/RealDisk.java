@@ -23,16 +23,27 @@ final class RealDisk implements Disk {
     return of(
         file,
         () -> {
+          boolean isNew = !Files.exists(file);
           FileChannel channel =
               FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-          if (!isOurs(channel)) {
+          try {
+            claim(file, channel);
+          } catch (IOException failure) {
             channel.close();
-            throw new FileSystemException(
-                file.toString(), null, "another brake batch is writing it");
+            throw failure;
           }
-          channel.position(channel.size());
+          if (isNew) {
+            syncFolder(file);
+          }
           return new OpenChannel(file, channel);
         });
+  }
+
+  private static void claim(Path file, FileChannel channel) throws IOException {
+    if (!isOurs(channel)) {
+      throw new FileSystemException(file.toString(), null, "another brake batch is writing it");
+    }
+    channel.position(channel.size());
   }
 
   private static boolean isOurs(FileChannel channel) throws IOException {

@@ -42,6 +42,13 @@ final class Resumption {
         "had written more than there is now; somebody has changed its files");
   }
 
+  /** What was finished must be there as it was, because the summary is told of it. */
+  void refuseTaken(long decidedBytes, long rejectedBytes) {
+    refuse(
+        decidedBytes == before.decidedBytes() && rejectedBytes == before.rejectedBytes(),
+        "was finished but for its summary, and its files are not as it left them");
+  }
+
   void refuseMissing() {
     refuse(before.finished(), "wrote files that are not there any more");
   }

@@ -1,10 +1,12 @@
 package org.brakerules.harness.batch;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -28,7 +30,12 @@ final class StateFile {
   StateFile(Disk disk, Path file) {
     this.disk = disk;
     this.file = file;
-    this.beside = file.resolveSibling(file.getFileName() + ".new");
+    this.beside = beside(file);
+  }
+
+  /** Where the next state lies until it is whole. */
+  static Path beside(Path file) {
+    return file.resolveSibling(file.getFileName() + ".new");
   }
 
   boolean exists() {
@@ -67,7 +74,7 @@ final class StateFile {
         throw new IllegalArgumentException("it is of another version");
       }
       return state(json);
-    } catch (IllegalArgumentException | com.fasterxml.jackson.core.JacksonException damaged) {
+    } catch (IllegalArgumentException | JacksonException | CharacterCodingException damaged) {
       throw new UsageMistake(
           file + " is no state of an unfinished batch, or is damaged; --again starts afresh");
     }

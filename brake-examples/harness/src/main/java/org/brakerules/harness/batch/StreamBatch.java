@@ -20,7 +20,8 @@ public record StreamBatch(BrakeRules rules, Form form, int threads) {
    * @param decided takes one line per decision
    * @param rejected takes one line per line without a decision
    * @param progress is told how far it is
-   * @throws UnreadableInputException if the input breaks off; what was read of it is decided
+   * @throws UnreadableInputException if the input breaks off; the whole chunks read of it are
+   *     decided
    * @throws IOException if a stream cannot be written
    */
   public Outcome run(
