@@ -74,6 +74,7 @@ public record Measurement(
    * @throws IOException if a process that measures fails
    */
   public Results run(PrintStream progress) throws IOException, InterruptedException {
+    Machine machine = Machine.here();
     // What can fail comes before the rounds, which take most of an hour.
     progress.printf(Locale.ROOT, "%,d decisions in one process%n", decisions);
     List<Soak.Stage> soaked = Soak.run(self, decisions);
@@ -103,7 +104,7 @@ public record Measurement(
         rounds,
         caution,
         version.version() + ", " + version.fingerprint(),
-        Machine.here(),
+        machine,
         Figures.all(series, agreed),
         Sections.all(series, RunTimeJars.in(self.resolveSibling("run-time")), soaked, agreed));
   }

@@ -28,7 +28,10 @@ final class ProcessSections {
         series.of(ColdStart.BARE_WITH_FLAGS),
         "ms");
     lines.add("java -jar brake.jar", series.of(ColdStart.JAR), "ms");
-    lines.add("the same with the archive of classes", series.of(ColdStart.ARCHIVE), "ms");
+    lines.add(
+        "the same with the archive of classes, at whatever address Java puts it",
+        series.of(ColdStart.ARCHIVE),
+        "ms");
     lines.add("the start script", series.of(ColdStart.SCRIPT), "ms");
     return lines.under(
         "First decision",
