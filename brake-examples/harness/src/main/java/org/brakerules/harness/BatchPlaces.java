@@ -135,11 +135,9 @@ record BatchPlaces(String decided, Path rejected, Optional<Path> summary, Option
   }
 
   private static Path inRealFolder(Path file) {
+    Path folder = Objects.requireNonNullElse(file.getParent(), file);
     try {
-      return file.resolveSibling(
-          Objects.requireNonNullElse(file.getParent(), file)
-              .toRealPath()
-              .resolve(file.getFileName()));
+      return folder.toRealPath().resolve(file.getFileName());
     } catch (IOException noFolder) {
       return file;
     }

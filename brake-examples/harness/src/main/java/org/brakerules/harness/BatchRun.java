@@ -68,12 +68,15 @@ record BatchRun(
   }
 
   private boolean isKept() {
-    return places.intoFile() && Files.exists(Path.of(places.decided() + ".state"));
+    return places.intoFile() && files().isUnfinished();
+  }
+
+  private Places files() {
+    return new Places(places.decidedFile(), places.rejected());
   }
 
   private ExitCode intoFile(NamedInput input) throws IOException {
-    Places files = new Places(places.decidedFile(), places.rejected());
-    try (FileBatch batch = FileBatch.open(rules, form.of(rules), input, files, again)) {
+    try (FileBatch batch = FileBatch.open(rules, form.of(rules), input, files(), again)) {
       if (batch.linesBefore() > 0) {
         terminal.complain(
             "goes on after line " + batch.linesBefore() + ", where an unfinished run stopped");
@@ -99,18 +102,15 @@ record BatchRun(
       Places.refuseRejectsOfAnother(part);
     }
     try {
-      Outcome outcome;
-      try {
-        outcome = intoStream(input, part);
-      } catch (UnreadableInputException brokenOff) {
-        keepRejects(part); // of the lines whose decisions are out already
-        throw brokenOff;
-      }
+      Outcome outcome = intoStream(input, part);
       keepRejects(part);
       writeSummary(outcome);
       terminal.err().print(outcome.text());
       terminal.err().flush();
       return told(outcome);
+    } catch (UnreadableInputException brokenOff) {
+      keepRejects(part); // of the lines whose decisions are out already
+      throw brokenOff;
     } finally {
       Files.deleteIfExists(part);
     }

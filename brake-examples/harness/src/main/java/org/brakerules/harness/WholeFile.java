@@ -53,7 +53,7 @@ public final class WholeFile {
   }
 
   /** Where a file lies until it is whole. */
-  static Path beside(Path file) {
+  public static Path beside(Path file) {
     return file.resolveSibling(file.getFileName() + ".part");
   }
 

@@ -3,7 +3,6 @@ package org.brakerules.harness.batch;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.time.Duration;
 import org.brakerules.BrakeRules;
 
@@ -47,7 +46,7 @@ public final class FileBatch implements Closeable {
   public static FileBatch open(
       BrakeRules rules, Form form, NamedInput input, Places places, boolean again)
       throws IOException {
-    if (!again && !Files.exists(places.state())) { // a run leaves no reject without a state
+    if (!again && !places.isUnfinished()) { // a run leaves no reject without a state
       Places.refuseRejectsOfAnother(places.rejectedPart());
     }
     Packing packing = Packing.of(places);

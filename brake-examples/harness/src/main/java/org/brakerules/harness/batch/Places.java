@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.brakerules.harness.UsageMistake;
+import org.brakerules.harness.WholeFile;
 
 /**
  * Where the outputs of a run go; packed with gzip if a name ends in {@code .gz}. Until it is
@@ -36,19 +37,20 @@ public record Places(Path decided, Path rejected) {
     }
   }
 
+  /** Whether a run has left a state from which it can go on. */
+  public boolean isUnfinished() {
+    return Files.exists(state());
+  }
+
   Path decidedPart() {
-    return beside(decided, ".part");
+    return WholeFile.beside(decided);
   }
 
   Path rejectedPart() {
-    return beside(rejected, ".part");
+    return WholeFile.beside(rejected);
   }
 
   Path state() {
-    return beside(decided, ".state");
-  }
-
-  private static Path beside(Path file, String ending) {
-    return file.resolveSibling(file.getFileName() + ending);
+    return decided.resolveSibling(decided.getFileName() + ".state");
   }
 }
